@@ -1,0 +1,18 @@
+import { defineConfig } from 'vite';
+
+// The server is bundled so that Node 20, which runs no .ts files, starts it; packages of ours are
+// bundled in, everything from npm stays outside.
+export default defineConfig({
+  ssr: { noExternal: [/^@seatwell\//] },
+  build: {
+    ssr: true,
+    target: 'node20',
+    outDir: 'dist',
+    sourcemap: true,
+    emptyOutDir: true,
+    rollupOptions: {
+      input: { main: 'src/main.ts' },
+      output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' },
+    },
+  },
+});

@@ -1,0 +1,35 @@
+import { defineConfig } from 'vitest/config';
+
+const root = new URL('..', import.meta.url).pathname;
+
+// One project per kind of test; `npm test` runs them in this order (tests/run.mjs).
+const kind = (name: string, include: string[], extra: Record<string, unknown> = {}) => ({
+  root,
+  test: { name, include, environment: 'node' as const, ...extra },
+});
+
+export default defineConfig({
+  root,
+  test: {
+    projects: [
+      kind('unit', ['packages/*/test/**/*.test.ts', 'apps/*/src/**/*.test.{ts,tsx}']),
+      kind('published', ['tests/published/**/*.test.ts']),
+      kind('repo', ['tests/repo/**/*.test.ts'], { testTimeout: 120_000, hookTimeout: 120_000 }),
+      kind('api', ['tests/api/**/*.test.ts'], {
+        testTimeout: 60_000,
+        hookTimeout: 120_000,
+        globalSetup: ['tests/api/support/database-server.ts'],
+      }),
+      kind('faults', ['tests/faults/**/*.test.ts'], {
+        testTimeout: 180_000,
+        hookTimeout: 180_000,
+        fileParallelism: false,
+      }),
+      kind('browser', ['tests/browser/**/*.test.ts'], {
+        testTimeout: 180_000,
+        hookTimeout: 180_000,
+        fileParallelism: false,
+      }),
+    ],
+  },
+});
