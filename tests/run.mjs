@@ -1,7 +1,7 @@
 // `npm test`: all tests, the browser included, kind by kind so that a failure names its kind.
 // `npm test -- api browser` runs those kinds only.
 import { spawnSync } from 'node:child_process';
-import { existsSync, readdirSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
