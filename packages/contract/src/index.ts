@@ -1,1 +1,2 @@
-export {};
+export * from "./events/index.ts";
+export * from "./primitives.ts";
