@@ -1,1 +1,2 @@
-export {};
+export * from './context.ts';
+export * from './state.ts';
