@@ -1,0 +1,5 @@
+export {
+  type EmbeddedPostgres,
+  type EmbeddedPostgresOptions,
+  startEmbeddedPostgres,
+} from './start.ts';
