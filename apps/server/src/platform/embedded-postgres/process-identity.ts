@@ -1,13 +1,16 @@
 import { readFileSync, readlinkSync } from 'node:fs';
 
-/** Whether a process with this number exists (it may be anyone's). */
+/**
+ * Whether a process with this number runs (it may be anyone's). One that ended but waits for its parent to
+ * notice does not count: the first process of a container may never look.
+ */
 export function isAlive(pid: number): boolean {
   try {
     process.kill(pid, 0);
-    return true;
   } catch (error) {
-    return (error as NodeJS.ErrnoException).code === 'EPERM';
+    if ((error as NodeJS.ErrnoException).code !== 'EPERM') return false;
   }
+  return processStatus(pid)?.[0] !== 'Z';
 }
 
 /**
@@ -17,12 +20,19 @@ export function isAlive(pid: number): boolean {
 export function processIdentity(pid: number): string {
   try {
     const boot = readFileSync('/proc/sys/kernel/random/boot_id', 'utf8').trim();
-    const stat = readFileSync(`/proc/${pid}/stat`, 'utf8');
-    // Field 22; the name in field 2 may hold spaces, so count from its closing bracket.
-    const startTick = stat.slice(stat.lastIndexOf(')') + 2).split(' ')[19];
-    return `${boot}:${startTick}`;
+    return `${boot}:${processStatus(pid)?.[19]}`;
   } catch {
     return '';
+  }
+}
+
+/** The fields of /proc/<pid>/stat from the third (state) on: the name before it may hold spaces. */
+function processStatus(pid: number): string[] | undefined {
+  try {
+    const text = readFileSync(`/proc/${pid}/stat`, 'utf8');
+    return text.slice(text.lastIndexOf(')') + 2).split(' ');
+  } catch {
+    return undefined;
   }
 }
 
