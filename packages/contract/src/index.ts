@@ -1,2 +1,4 @@
+export * from "./commands.ts";
 export * from "./events/index.ts";
 export * from "./primitives.ts";
+export * from "./session.ts";
