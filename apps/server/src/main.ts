@@ -1,0 +1,59 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { createApp } from './app.ts';
+import { readSettings, type Settings, usage } from './platform/config.ts';
+import { migrate } from './platform/database/migrate.ts';
+import { openDatabase } from './platform/database/open.ts';
+import { createPool } from './platform/database/pool.ts';
+import { drain, listen } from './platform/http-server.ts';
+import { createLifecycle } from './platform/lifecycle.ts';
+import { createLog } from './platform/log.ts';
+import { repositoryRoot } from './platform/repository-root.ts';
+
+interface DemoAccount {
+  readonly role: string;
+  readonly name: string;
+  readonly email: string;
+  readonly password: string;
+}
+
+// Whatever the process writes (data, password, certificates) is its user's alone.
+process.umask(0o077);
+
+const log = createLog();
+const lifecycle = createLifecycle(log);
+
+await lifecycle.start(async () => {
+  const settings = readSettings(process.argv.slice(2), process.env);
+  if (settings.help) {
+    console.log(usage);
+    return;
+  }
+  const ownerUrl = await openDatabase(settings, lifecycle, log);
+  await migrate(ownerUrl);
+
+  const pool = createPool(ownerUrl, { size: 20 });
+  pool.on('error', (error) => log.warn(`A database connection broke: ${error.message}`));
+  lifecycle.onStop('Database connections', () => pool.end());
+
+  const accounts: DemoAccount[] = [];
+  const app = await createApp({ pool, version: ownVersion() });
+  lifecycle.onStop('Web server', () => drain(app));
+  if (lifecycle.stopping.aborted) return;
+  announce(settings, await listen(app, settings), accounts);
+});
+
+/** One line of JSON for programs, or a few for people. */
+function announce(settings: Settings, url: string, accounts: readonly DemoAccount[]): void {
+  if (settings.json) {
+    console.log(JSON.stringify({ url, accounts }));
+    return;
+  }
+  console.log(`Seatwell runs at ${url}  (Ctrl-C stops it)`);
+  for (const { role, email, password } of accounts) console.log(`  ${role}: ${email}  ${password}`);
+}
+
+function ownVersion(): string {
+  const manifest = readFileSync(join(repositoryRoot(), 'package.json'), 'utf8');
+  return (JSON.parse(manifest) as { version: string }).version;
+}
