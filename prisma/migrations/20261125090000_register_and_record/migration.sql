@@ -80,7 +80,7 @@ CREATE TABLE "event" (
 CREATE TABLE "event_row" (
     "site_id" UUID NOT NULL,
     "stream_id" UUID NOT NULL,
-    "sequence" BIGINT NOT NULL,
+    "event_id" UUID NOT NULL,
     "row" INTEGER NOT NULL,
     "joint_id" UUID NOT NULL,
     "make_id" UUID,
@@ -89,7 +89,7 @@ CREATE TABLE "event_row" (
     "canonical" BYTEA NOT NULL,
     "leaf" BYTEA NOT NULL,
 
-    CONSTRAINT "event_row_pkey" PRIMARY KEY ("site_id","stream_id","sequence","row")
+    CONSTRAINT "event_row_pkey" PRIMARY KEY ("site_id","event_id","row")
 );
 
 -- CreateTable
@@ -554,7 +554,7 @@ CREATE INDEX "event_site_id_amends_idx" ON "event"("site_id", "amends");
 CREATE UNIQUE INDEX "event_site_id_event_id_key" ON "event"("site_id", "event_id");
 
 -- CreateIndex
-CREATE INDEX "event_row_site_id_joint_id_sequence_idx" ON "event_row"("site_id", "joint_id", "sequence");
+CREATE INDEX "event_row_site_id_joint_id_event_id_idx" ON "event_row"("site_id", "joint_id", "event_id");
 
 -- CreateIndex
 CREATE UNIQUE INDEX "area_site_id_shutdown_id_code_key" ON "area"("site_id", "shutdown_id", "code");
