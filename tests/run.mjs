@@ -14,8 +14,7 @@ function run(command, args) {
   if (status !== 0) process.exit(status ?? 1);
 }
 
-const built =
-  existsSync(`${root}/apps/server/dist/main.js`) && existsSync(`${root}/apps/web/dist/index.html`);
+const built = existsSync(`${root}/apps/server/dist/main.js`) && existsSync(`${root}/apps/web/dist/index.html`);
 if (chosen.some((kind) => ['faults', 'browser'].includes(kind)) || !built) run('npm', ['run', 'build']);
 
 for (const kind of chosen) {

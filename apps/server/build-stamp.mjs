@@ -48,8 +48,7 @@ function folderNames(folder) {
 function filesUnder(folder) {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
     const path = join(folder, entry.name);
-    if (entry.isDirectory())
-      return ['dist', 'node_modules', 'test'].includes(entry.name) ? [] : filesUnder(path);
+    if (entry.isDirectory()) return ['dist', 'node_modules', 'test'].includes(entry.name) ? [] : filesUnder(path);
     return entry.isFile() && !/\.test\.tsx?$/.test(entry.name) ? [path] : [];
   });
 }

@@ -32,9 +32,7 @@ function bringBuildUpToDate() {
   if (!existsSync(join(root, 'node_modules'))) giveUp('The packages are not installed: run "npm ci" first.');
   process.stderr.write('Building the app from the current sources …\n');
   const hash = sourcesHash(root);
-  const [command, ...words] = process.env.npm_execpath
-    ? [process.execPath, process.env.npm_execpath]
-    : ['npm'];
+  const [command, ...words] = process.env.npm_execpath ? [process.execPath, process.env.npm_execpath] : ['npm'];
   // Standard output is for the one line of --json.
   const { status, error } = spawnSync(command, [...words, 'run', 'build'], {
     cwd: root,

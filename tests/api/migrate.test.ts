@@ -1,10 +1,7 @@
 import pg from 'pg';
 import { afterEach, expect, inject, test } from 'vitest';
 import { migrate } from '../../apps/server/src/platform/database/migrate.ts';
-import {
-  type MigrationFile,
-  migrationFiles,
-} from '../../apps/server/src/platform/database/migration-files.ts';
+import { type MigrationFile, migrationFiles } from '../../apps/server/src/platform/database/migration-files.ts';
 import { createTestDatabase, type TestDatabase } from './support/database.ts';
 
 let database: TestDatabase | undefined;

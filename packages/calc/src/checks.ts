@@ -65,11 +65,7 @@ export const NOT_NEGATIVE: Range = { min: 0 };
  */
 export function finite(name: string, value: number): number {
   if (!Number.isFinite(value)) {
-    refuse(
-      name,
-      'no-result',
-      `${name} has no finite value for these inputs. Check that the geometry is possible.`,
-    );
+    refuse(name, 'no-result', `${name} has no finite value for these inputs. Check that the geometry is possible.`);
   }
   return value;
 }

@@ -73,12 +73,8 @@ describe('flange tables', () => {
   });
 
   it('say whether the thickness includes the raised face', () => {
-    expect(
-      findFlange({ standard: 'ASME-B16.5', size: 'NPS8', rating: '150' }).thicknessIncludesRaisedFace,
-    ).toBe(false);
-    expect(
-      findFlange({ standard: 'EN-1092-1', size: 'DN200', rating: 'PN16' }).thicknessIncludesRaisedFace,
-    ).toBe(true);
+    expect(findFlange({ standard: 'ASME-B16.5', size: 'NPS8', rating: '150' }).thicknessIncludesRaisedFace).toBe(false);
+    expect(findFlange({ standard: 'EN-1092-1', size: 'DN200', rating: 'PN16' }).thicknessIncludesRaisedFace).toBe(true);
   });
 });
 

@@ -66,12 +66,8 @@ describe('every sequence', () => {
       fc.property(anyRequest, (request) => {
         const byClock = tighteningSequence({ ...request, numbering: 'clockwise' });
         const byOrder = tighteningSequence({ ...request, numbering: 'order' });
-        const clockOf = new Map(
-          byOrder.positions.map(({ label, clockwiseIndex }) => [label, clockwiseIndex]),
-        );
-        const translated = byOrder.passes.map((pass) =>
-          pass.steps.map((step) => step.map((l) => clockOf.get(l))),
-        );
+        const clockOf = new Map(byOrder.positions.map(({ label, clockwiseIndex }) => [label, clockwiseIndex]));
+        const translated = byOrder.passes.map((pass) => pass.steps.map((step) => step.map((l) => clockOf.get(l))));
         expect(translated).toEqual(byClock.passes.map((pass) => pass.steps));
       }),
     );

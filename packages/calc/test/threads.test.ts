@@ -71,9 +71,9 @@ describe('torque and load', () => {
   });
 
   it('refuses a load of no number and a bearing face inside out', () => {
-    expect(() =>
-      torqueFromLoad({ thread: 'M20', load_N: Number.NaN, model: 'nut-factor', nutFactor: 0.2 }),
-    ).toThrow(CalcRefusal);
+    expect(() => torqueFromLoad({ thread: 'M20', load_N: Number.NaN, model: 'nut-factor', nutFactor: 0.2 })).toThrow(
+      CalcRefusal,
+    );
     expect(() =>
       torqueFromLoad({
         thread: 'M20',

@@ -1,242 +1,237 @@
 import type {
-	BoltingSpecification,
-	CheckingLevel,
-	ClampedPart,
-	Criticality,
-	GasketSpecification,
-	JointKind,
-	JointSpecification,
-	JointWhereabouts,
-	MakePurpose,
-	ProofWay,
-	Role,
-	Stage,
-	ToolSetting,
-	WorkScope,
-} from "@seatwell/contract";
+  BoltingSpecification,
+  CheckingLevel,
+  ClampedPart,
+  Criticality,
+  GasketSpecification,
+  JointKind,
+  JointSpecification,
+  JointWhereabouts,
+  MakePurpose,
+  ProofWay,
+  Role,
+  Stage,
+  ToolSetting,
+  WorkScope,
+} from '@seatwell/contract';
 
 /** A recorded event as the fold reads it: the event and its evidence, nothing else. */
 export interface RecordedEvent {
-	readonly eventId: string;
-	readonly type: string;
-	readonly v: number;
-	readonly sequence: number;
-	readonly jointId: string | null;
-	readonly makeId: string | null;
-	readonly payload: unknown;
-	readonly evidence: Evidence;
-	readonly accountId: string;
-	readonly recordedByPersonId: string | null;
-	readonly performedBy: readonly string[];
-	/** ISO instants */
-	readonly workTime: string;
-	readonly recordedAt: string;
-	readonly signed: boolean;
-	/** codes of failed rules: the fact was kept and waits to be dealt with; empty = applied */
-	readonly reviewCodes: readonly string[];
+  readonly eventId: string;
+  readonly type: string;
+  readonly v: number;
+  readonly sequence: number;
+  readonly jointId: string | null;
+  readonly makeId: string | null;
+  readonly payload: unknown;
+  readonly evidence: Evidence;
+  readonly accountId: string;
+  readonly recordedByPersonId: string | null;
+  readonly performedBy: readonly string[];
+  /** ISO instants */
+  readonly workTime: string;
+  readonly recordedAt: string;
+  readonly signed: boolean;
+  /** codes of failed rules: the fact was kept and waits to be dealt with; empty = applied */
+  readonly reviewCodes: readonly string[];
 }
 
 /** What the rules relied on, stored with the event: ids and hashes, and results that the server computed. */
 export interface Evidence {
-	readonly target?: TargetEvidence;
-	readonly procedure?: ProcedureEvidence;
-	readonly deviations?: readonly {
-		readonly rule: string;
-		readonly eventId: string;
-	}[];
-	readonly flags?: readonly string[];
-	readonly calibrations?: readonly {
-		readonly toolId: string;
-		readonly calibrationId: string;
-		readonly provisional: boolean;
-	}[];
-	readonly qualifications?: readonly {
-		readonly personId: string;
-		readonly qualificationId: string;
-	}[];
-	readonly talks?: readonly string[];
-	readonly permits?: readonly string[];
-	readonly packId?: string;
-	readonly sampleDrawn?: boolean;
-	readonly shiftEnd?: string;
-	readonly lotKey?: string;
+  readonly target?: TargetEvidence;
+  readonly procedure?: ProcedureEvidence;
+  readonly deviations?: readonly {
+    readonly rule: string;
+    readonly eventId: string;
+  }[];
+  readonly flags?: readonly string[];
+  readonly calibrations?: readonly {
+    readonly toolId: string;
+    readonly calibrationId: string;
+    readonly provisional: boolean;
+  }[];
+  readonly qualifications?: readonly {
+    readonly personId: string;
+    readonly qualificationId: string;
+  }[];
+  readonly talks?: readonly string[];
+  readonly permits?: readonly string[];
+  readonly packId?: string;
+  readonly sampleDrawn?: boolean;
+  readonly shiftEnd?: string;
+  readonly lotKey?: string;
 }
 
 export interface ProcedureEvidence {
-	readonly procedureId: string;
-	readonly revision: number;
-	readonly contentHash: string;
-	readonly code: string;
-	readonly numbering: "clockwise" | "order";
-	readonly passCount: number;
-	readonly finalRound: boolean;
-	readonly relaxationPass: boolean;
-	readonly method: string;
+  readonly procedureId: string;
+  readonly revision: number;
+  readonly contentHash: string;
+  readonly code: string;
+  readonly numbering: 'clockwise' | 'order';
+  readonly passCount: number;
+  readonly finalRound: boolean;
+  readonly relaxationPass: boolean;
+  readonly method: string;
 }
 
 export interface TargetEvidence {
-	readonly basis: "calculated" | "target-table" | "makers-torque";
-	/** hash of every input that the calculation used; another hash = target out of date */
-	readonly inputsHash: string;
-	readonly calcVersion: string;
-	readonly insideWindow: boolean;
-	readonly shortfallReason: string | null;
-	readonly boltStress_MPa: number | null;
-	readonly area: "tensile" | "root" | null;
-	readonly boltLoad_N: number | null;
-	readonly governedBy: string | null;
-	readonly torque_Nm: number | null;
-	readonly passes: readonly {
-		readonly percent: number;
-		readonly torque_Nm: number | null;
-		readonly pressure_MPa: number | null;
-	}[];
-	readonly gasketFamily: string;
-	readonly boltGrade: string | null;
-	readonly boltCondition: "new" | "reused" | "either";
-	readonly lubricant: string;
-	readonly lubricantId: string | null;
-	readonly sources: readonly string[];
+  readonly basis: 'calculated' | 'target-table' | 'makers-torque';
+  /** hash of every input that the calculation used; another hash = target out of date */
+  readonly inputsHash: string;
+  readonly calcVersion: string;
+  readonly insideWindow: boolean;
+  readonly shortfallReason: string | null;
+  readonly boltStress_MPa: number | null;
+  readonly area: 'tensile' | 'root' | null;
+  readonly boltLoad_N: number | null;
+  readonly governedBy: string | null;
+  readonly torque_Nm: number | null;
+  readonly passes: readonly {
+    readonly percent: number;
+    readonly torque_Nm: number | null;
+    readonly pressure_MPa: number | null;
+  }[];
+  readonly gasketFamily: string;
+  readonly boltGrade: string | null;
+  readonly boltCondition: 'new' | 'reused' | 'either';
+  readonly lubricant: string;
+  readonly lubricantId: string | null;
+  readonly sources: readonly string[];
 }
 
 export interface PassRecord {
-	readonly eventId: string;
-	readonly pass: number;
-	readonly finished: boolean;
-	readonly lastBolt: number | null;
-	readonly boltsDone: number;
-	readonly set: ToolSetting;
-	readonly toolId: string;
-	readonly performedBy: readonly string[];
-	readonly startedAt: string;
-	readonly endedAt: string;
-	readonly why: string | null;
+  readonly eventId: string;
+  readonly pass: number;
+  readonly finished: boolean;
+  readonly lastBolt: number | null;
+  readonly boltsDone: number;
+  readonly set: ToolSetting;
+  readonly toolId: string;
+  readonly performedBy: readonly string[];
+  readonly startedAt: string;
+  readonly endedAt: string;
+  readonly why: string | null;
 }
 
 /** Where an interrupted joint stands: who left it, and where to start again. */
 export interface PartTight {
-	readonly pass: number;
-	readonly lastBolt: number | null;
-	readonly boltsDone: number;
-	readonly leftAt: string;
-	readonly leftBy: readonly string[];
-	readonly why: string | null;
-	/** the interrupted pass is repeated from its first bolt */
-	readonly restartPass: number;
+  readonly pass: number;
+  readonly lastBolt: number | null;
+  readonly boltsDone: number;
+  readonly leftAt: string;
+  readonly leftBy: readonly string[];
+  readonly why: string | null;
+  /** the interrupted pass is repeated from its first bolt */
+  readonly restartPass: number;
 }
 
 export interface Hold {
-	readonly holdId: string;
-	readonly reason: string;
-	readonly releasedBy: Role;
-	readonly placedBy: string | null;
-	readonly placedAt: string;
+  readonly holdId: string;
+  readonly reason: string;
+  readonly releasedBy: Role;
+  readonly placedBy: string | null;
+  readonly placedAt: string;
 }
 
 export interface WaitingReview {
-	readonly eventId: string;
-	readonly type: string;
-	readonly codes: readonly string[];
-	readonly workTime: string;
-	/** waits behind an earlier fact of the same make */
-	readonly behind: string | null;
+  readonly eventId: string;
+  readonly type: string;
+  readonly codes: readonly string[];
+  readonly workTime: string;
+  /** waits behind an earlier fact of the same make */
+  readonly behind: string | null;
 }
 
 export interface MakeState {
-	readonly makeId: string;
-	readonly number: number;
-	readonly purpose: MakePurpose;
-	readonly workScope: WorkScope;
-	readonly clampedParts: readonly ClampedPart[] | null;
-	readonly gasket: GasketSpecification | null;
-	readonly checkingLevel: CheckingLevel | null;
-	readonly proof: ProofWay;
-	readonly plannedOn: string | null;
-	readonly crewId: string | null;
-	readonly packs: readonly {
-		readonly packId: string;
-		readonly role: "inside" | "boundary" | "reinstated";
-	}[];
-	readonly cancelled: boolean;
+  readonly makeId: string;
+  readonly number: number;
+  readonly purpose: MakePurpose;
+  readonly workScope: WorkScope;
+  readonly clampedParts: readonly ClampedPart[] | null;
+  readonly gasket: GasketSpecification | null;
+  readonly checkingLevel: CheckingLevel | null;
+  readonly proof: ProofWay;
+  readonly plannedOn: string | null;
+  readonly crewId: string | null;
+  readonly packs: readonly {
+    readonly packId: string;
+    readonly role: 'inside' | 'boundary' | 'reinstated';
+  }[];
+  readonly cancelled: boolean;
 
-	readonly stage: Stage;
-	readonly stageSince: string | null;
-	readonly rejected: boolean;
-	readonly leaking: boolean;
-	readonly retighten: boolean;
-	readonly provisionalTools: readonly string[];
-	readonly implausible: readonly string[];
-	readonly waiting: readonly WaitingReview[];
-	readonly deviations: readonly {
-		readonly rule: string;
-		readonly reason: string;
-		readonly eventId: string;
-		readonly until: string | null;
-	}[];
+  readonly stage: Stage;
+  readonly stageSince: string | null;
+  readonly rejected: boolean;
+  readonly leaking: boolean;
+  readonly retighten: boolean;
+  readonly provisionalTools: readonly string[];
+  readonly implausible: readonly string[];
+  readonly waiting: readonly WaitingReview[];
+  readonly deviations: readonly {
+    readonly rule: string;
+    readonly reason: string;
+    readonly eventId: string;
+    readonly until: string | null;
+  }[];
 
-	readonly procedure: ProcedureEvidence | null;
-	readonly target: TargetEvidence | null;
-	readonly permitId: string | null;
-	readonly openedBy: readonly string[];
-	readonly facesAcceptedAt: string | null;
-	readonly boltingCondition: "new" | "reused" | null;
-	readonly fitted: {
-		readonly gasketFamily: string;
-		readonly gasketPurpose: MakePurpose;
-		readonly gasketCount: number;
-		readonly batch: string | null;
-		readonly photo: string | null;
-		readonly boltGrade: string;
-		readonly temporaryBolts: boolean;
-		readonly lubricant: string;
-	} | null;
-	readonly passes: readonly PassRecord[];
-	/** number of the next pass to record, 1-based; passCount + 1 = the final round */
-	readonly nextPass: number;
-	readonly partTight: PartTight | null;
-	readonly tightAt: string | null;
-	readonly relaxationDone: boolean;
-	readonly studsReplaced: readonly number[];
-	/** everyone who nipped up or recorded a pass of this make: four eyes go by person */
-	readonly workedBy: readonly string[];
-	readonly toolsUsed: readonly string[];
-	readonly sampleDrawn: boolean;
-	readonly lotKey: string | null;
-	readonly checkedBy: string | null;
-	readonly checkedAt: string | null;
-	readonly witnessed: readonly ("tightening" | "test")[];
-	readonly provenAt: string | null;
-	readonly handedOverAt: string | null;
-	readonly lastEventAt: string | null;
-	readonly lastEventBy: readonly string[];
+  readonly procedure: ProcedureEvidence | null;
+  readonly target: TargetEvidence | null;
+  readonly permitId: string | null;
+  readonly openedBy: readonly string[];
+  readonly facesAcceptedAt: string | null;
+  readonly boltingCondition: 'new' | 'reused' | null;
+  readonly fitted: {
+    readonly gasketFamily: string;
+    readonly gasketPurpose: MakePurpose;
+    readonly gasketCount: number;
+    readonly batch: string | null;
+    readonly photo: string | null;
+    readonly boltGrade: string;
+    readonly temporaryBolts: boolean;
+    readonly lubricant: string;
+  } | null;
+  readonly passes: readonly PassRecord[];
+  /** number of the next pass to record, 1-based; passCount + 1 = the final round */
+  readonly nextPass: number;
+  readonly partTight: PartTight | null;
+  readonly tightAt: string | null;
+  readonly relaxationDone: boolean;
+  readonly studsReplaced: readonly number[];
+  /** everyone who nipped up or recorded a pass of this make: four eyes go by person */
+  readonly workedBy: readonly string[];
+  readonly toolsUsed: readonly string[];
+  readonly sampleDrawn: boolean;
+  readonly lotKey: string | null;
+  readonly checkedBy: string | null;
+  readonly checkedAt: string | null;
+  readonly witnessed: readonly ('tightening' | 'test')[];
+  readonly provenAt: string | null;
+  readonly handedOverAt: string | null;
+  readonly lastEventAt: string | null;
+  readonly lastEventBy: readonly string[];
 }
 
 export interface JointState {
-	readonly jointId: string;
-	readonly placeId: string | null;
-	readonly tag: string;
-	readonly kind: JointKind;
-	readonly criticality: Criticality;
-	readonly whereabouts: JointWhereabouts;
-	readonly specification: JointSpecification;
-	readonly bolting: BoltingSpecification | null;
-	readonly found: {
-		readonly nearest: string;
-		readonly photo: string | null;
-	} | null;
-	readonly voided: {
-		readonly why:
-			| "duplicate"
-			| "not-found"
-			| "welded-up"
-			| "not-opened"
-			| "merged";
-		readonly reason: string;
-		readonly intoJointId: string | null;
-	} | null;
-	readonly holds: readonly Hold[];
-	readonly remark: string | null;
-	readonly makes: readonly MakeState[];
-	/** number of events folded: what a decision must have seen */
-	readonly version: number;
+  readonly jointId: string;
+  readonly placeId: string | null;
+  readonly tag: string;
+  readonly kind: JointKind;
+  readonly criticality: Criticality;
+  readonly whereabouts: JointWhereabouts;
+  readonly specification: JointSpecification;
+  readonly bolting: BoltingSpecification | null;
+  readonly found: {
+    readonly nearest: string;
+    readonly photo: string | null;
+  } | null;
+  readonly voided: {
+    readonly why: 'duplicate' | 'not-found' | 'welded-up' | 'not-opened' | 'merged';
+    readonly reason: string;
+    readonly intoJointId: string | null;
+  } | null;
+  readonly holds: readonly Hold[];
+  readonly remark: string | null;
+  readonly makes: readonly MakeState[];
+  /** number of events folded: what a decision must have seen */
+  readonly version: number;
 }

@@ -3,8 +3,8 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { pathToFileURL } from 'node:url';
-import { bindMigrationAwareSqlAdapterFactory } from '@prisma/driver-adapter-utils';
 import { PrismaPg } from '@prisma/adapter-pg';
+import { bindMigrationAwareSqlAdapterFactory } from '@prisma/driver-adapter-utils';
 
 const require = createRequire(import.meta.url);
 
@@ -17,7 +17,9 @@ export async function sqlFromEmpty(datamodel) {
   const instance = await WebAssembly.instantiate(module, { './schema_engine_bg.js': bg });
   bg.__wbg_set_wasm(instance.exports);
   instance.exports.__wbindgen_start();
-  const adapter = bindMigrationAwareSqlAdapterFactory(new PrismaPg({ connectionString: process.env.SCHEMA_DIFF_URL ?? 'postgres://nobody@127.0.0.1:1/none' }));
+  const adapter = bindMigrationAwareSqlAdapterFactory(
+    new PrismaPg({ connectionString: process.env.SCHEMA_DIFF_URL ?? 'postgres://nobody@127.0.0.1:1/none' }),
+  );
   const files = [['schema.prisma', datamodel]];
   const engine = await bg.SchemaEngine.new({ datamodels: files }, () => {}, adapter);
   const { stdout } = await engine.diff({

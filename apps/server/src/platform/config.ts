@@ -60,8 +60,7 @@ export function readSettings(words: readonly string[], environment: NodeJS.Proce
     help: flags.help ?? false,
     host: flags.host ?? given(environment.SEATWELL_HOST) ?? '127.0.0.1',
     port: flags.port === '' ? Number.NaN : (flags.port ?? given(environment.SEATWELL_PORT)),
-    dataFolder:
-      dataFolder === undefined ? join(repositoryRoot(), '.seatwell') : dataFolder && resolve(dataFolder),
+    dataFolder: dataFolder === undefined ? join(repositoryRoot(), '.seatwell') : dataFolder && resolve(dataFolder),
     cacheFolder: given(environment.SEATWELL_CACHE),
     databaseUrl: given(environment.DATABASE_URL),
   });

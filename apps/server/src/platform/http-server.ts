@@ -31,9 +31,7 @@ export async function listen(
         );
       }
       if (code === 'EADDRINUSE') {
-        throw new StartupError(
-          `Ports ${first} to ${last} on ${host} are all in use: choose one with --port.`,
-        );
+        throw new StartupError(`Ports ${first} to ${last} on ${host} are all in use: choose one with --port.`);
       }
       throw new StartupError(
         `The server cannot listen on ${host}, port ${port} (${message}): choose others with --host and --port.`,

@@ -1,55 +1,40 @@
-import type { i18n } from "i18next";
-import {
-	createContext,
-	type ReactNode,
-	useCallback,
-	useContext,
-	useEffect,
-	useState,
-} from "react";
-import { createTranslator, type Feature, type Translate } from "./translate.ts";
+import type { i18n } from 'i18next';
+import { createContext, type ReactNode, useCallback, useContext, useEffect, useState } from 'react';
+import { createTranslator, type Feature, type Translate } from './translate.ts';
 
 const TextContext = createContext<{
-	translator: i18n;
-	language: string;
+  translator: i18n;
+  language: string;
 } | null>(null);
 
 /** Gives the texts to everything below and sets language and direction of the document. */
-export function TextProvider({
-	translator,
-	children,
-}: {
-	translator?: i18n;
-	children: ReactNode;
-}) {
-	const [own] = useState(() => translator ?? createTranslator());
-	const [language, setLanguage] = useState(own.language);
+export function TextProvider({ translator, children }: { translator?: i18n; children: ReactNode }) {
+  const [own] = useState(() => translator ?? createTranslator());
+  const [language, setLanguage] = useState(own.language);
 
-	useEffect(() => {
-		own.on("languageChanged", setLanguage);
-		return () => own.off("languageChanged", setLanguage);
-	}, [own]);
+  useEffect(() => {
+    own.on('languageChanged', setLanguage);
+    return () => own.off('languageChanged', setLanguage);
+  }, [own]);
 
-	useEffect(() => {
-		document.documentElement.lang = language;
-		document.documentElement.dir = own.dir(language);
-	}, [language, own]);
+  useEffect(() => {
+    document.documentElement.lang = language;
+    document.documentElement.dir = own.dir(language);
+  }, [language, own]);
 
-	return (
-		<TextContext value={{ translator: own, language }}>{children}</TextContext>
-	);
+  return <TextContext value={{ translator: own, language }}>{children}</TextContext>;
 }
 
 /** The language in use and a way to change it. */
 export function useLanguage(): {
-	language: string;
-	changeLanguage: (language: string) => void;
+  language: string;
+  changeLanguage: (language: string) => void;
 } {
-	const { translator, language } = useTextContext();
-	return {
-		language,
-		changeLanguage: (next) => void translator.changeLanguage(next),
-	};
+  const { translator, language } = useTextContext();
+  return {
+    language,
+    changeLanguage: (next) => void translator.changeLanguage(next),
+  };
 }
 
 /**
@@ -57,16 +42,15 @@ export function useLanguage(): {
  * @param feature name of a catalogue in texts/en
  */
 export function useText<F extends Feature>(feature: F): Translate<F> {
-	const { translator, language } = useTextContext();
-	return useCallback(
-		(key, values) =>
-			translator.t(key, { ...values, ns: feature, lng: language }),
-		[translator, feature, language],
-	);
+  const { translator, language } = useTextContext();
+  return useCallback(
+    (key, values) => translator.t(key, { ...values, ns: feature, lng: language }),
+    [translator, feature, language],
+  );
 }
 
 function useTextContext() {
-	const context = useContext(TextContext);
-	if (!context) throw new Error("useText needs a TextProvider above it.");
-	return context;
+  const context = useContext(TextContext);
+  if (!context) throw new Error('useText needs a TextProvider above it.');
+  return context;
 }

@@ -1,78 +1,67 @@
-import {
-	createContext,
-	type ReactNode,
-	useContext,
-	useEffect,
-	useMemo,
-	useState,
-} from "react";
-import { useMediaQuery } from "./use-media-query.ts";
+import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
+import { useMediaQuery } from './use-media-query.ts';
 
-export type ThemeChoice = "system" | "light" | "dark" | "bright";
-export type Theme = Exclude<ThemeChoice, "system">;
+export type ThemeChoice = 'system' | 'light' | 'dark' | 'bright';
+export type Theme = Exclude<ThemeChoice, 'system'>;
 
 interface ThemeState {
-	readonly choice: ThemeChoice;
-	/** what the choice comes to on this device */
-	readonly theme: Theme;
-	readonly glove: boolean;
-	readonly setChoice: (choice: ThemeChoice) => void;
-	readonly setGlove: (glove: boolean) => void;
+  readonly choice: ThemeChoice;
+  /** what the choice comes to on this device */
+  readonly theme: Theme;
+  readonly glove: boolean;
+  readonly setChoice: (choice: ThemeChoice) => void;
+  readonly setGlove: (glove: boolean) => void;
 }
 
 const ThemeContext = createContext<ThemeState | null>(null);
-const themeKey = "seatwell.theme";
-const gloveKey = "seatwell.glove";
-const choices: readonly ThemeChoice[] = ["system", "light", "dark", "bright"];
+const themeKey = 'seatwell.theme';
+const gloveKey = 'seatwell.glove';
+const choices: readonly ThemeChoice[] = ['system', 'light', 'dark', 'bright'];
 
 /** Holds theme and glove mode, keeps them on the device, writes them to the document's root. */
 export function ThemeProvider({ children }: { children: ReactNode }) {
-	const [choice, setChoice] = useState<ThemeChoice>(
-		() => choices.find((known) => known === kept(themeKey)) ?? "system",
-	);
-	const [glove, setGlove] = useState(() => kept(gloveKey) === "on");
-	const systemDark = useMediaQuery("(prefers-color-scheme: dark)");
-	const theme: Theme =
-		choice === "system" ? (systemDark ? "dark" : "light") : choice;
+  const [choice, setChoice] = useState<ThemeChoice>(
+    () => choices.find((known) => known === kept(themeKey)) ?? 'system',
+  );
+  const [glove, setGlove] = useState(() => kept(gloveKey) === 'on');
+  const systemDark = useMediaQuery('(prefers-color-scheme: dark)');
+  const theme: Theme = choice === 'system' ? (systemDark ? 'dark' : 'light') : choice;
 
-	useEffect(() => {
-		if (choice === "system") delete document.documentElement.dataset.theme;
-		else document.documentElement.dataset.theme = choice;
-		keep(themeKey, choice);
-	}, [choice]);
+  useEffect(() => {
+    if (choice === 'system') delete document.documentElement.dataset.theme;
+    else document.documentElement.dataset.theme = choice;
+    keep(themeKey, choice);
+  }, [choice]);
 
-	useEffect(() => {
-		if (glove) document.documentElement.dataset.glove = "";
-		else delete document.documentElement.dataset.glove;
-		keep(gloveKey, glove ? "on" : "off");
-	}, [glove]);
+  useEffect(() => {
+    if (glove) document.documentElement.dataset.glove = '';
+    else delete document.documentElement.dataset.glove;
+    keep(gloveKey, glove ? 'on' : 'off');
+  }, [glove]);
 
-	const state = useMemo(
-		() => ({ choice, theme, glove, setChoice, setGlove }),
-		[choice, theme, glove],
-	);
-	return <ThemeContext value={state}>{children}</ThemeContext>;
+  const state = useMemo(() => ({ choice, theme, glove, setChoice, setGlove }), [choice, theme, glove]);
+  return <ThemeContext value={state}>{children}</ThemeContext>;
 }
 
 export function useTheme(): ThemeState {
-	const state = useContext(ThemeContext);
-	if (!state) throw new Error("useTheme needs a ThemeProvider above it.");
-	return state;
+  const state = useContext(ThemeContext);
+  if (!state) throw new Error('useTheme needs a ThemeProvider above it.');
+  return state;
 }
 
 // Storage may be switched off (private windows): the choice then lasts for the visit.
 function kept(key: string): string | null {
-	try {
-		return localStorage.getItem(key);
-	} catch {
-		return null;
-	}
+  try {
+    return localStorage.getItem(key);
+  } catch {
+    return null;
+  }
 }
 
 function keep(key: string, value: string): void {
-	try {
-		localStorage.setItem(key, value);
-	} catch {
-		// nothing to keep it in
-	}
+  try {
+    localStorage.setItem(key, value);
+  } catch {
+    // nothing to keep it in
+  }
 }

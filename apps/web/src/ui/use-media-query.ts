@@ -1,20 +1,17 @@
-import { useCallback, useSyncExternalStore } from "react";
+import { useCallback, useSyncExternalStore } from 'react';
 
 /** Whether the media query holds now; follows changes. */
 export function useMediaQuery(query: string): boolean {
-	const subscribe = useCallback(
-		(changed: () => void) => {
-			const list = window.matchMedia(query);
-			list.addEventListener("change", changed);
-			return () => list.removeEventListener("change", changed);
-		},
-		[query],
-	);
-	return useSyncExternalStore(
-		subscribe,
-		() => window.matchMedia(query).matches,
-	);
+  const subscribe = useCallback(
+    (changed: () => void) => {
+      const list = window.matchMedia(query);
+      list.addEventListener('change', changed);
+      return () => list.removeEventListener('change', changed);
+    },
+    [query],
+  );
+  return useSyncExternalStore(subscribe, () => window.matchMedia(query).matches);
 }
 
 /** The width below which a page is laid out for a phone: keep equal to the media queries of the style sheets. */
-export const phoneQuery = "(max-width: 48rem)";
+export const phoneQuery = '(max-width: 48rem)';

@@ -1,7 +1,7 @@
-import type { ReactNode } from "react";
-import styles from "./visually-hidden.module.css";
+import type { ReactNode } from 'react';
+import styles from './visually-hidden.module.css';
 
 /** Text for assistive technology only. */
 export function VisuallyHidden({ children }: { children: ReactNode }) {
-	return <span className={styles.hidden}>{children}</span>;
+  return <span className={styles.hidden}>{children}</span>;
 }

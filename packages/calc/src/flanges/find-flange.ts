@@ -134,9 +134,7 @@ export function findFlange(key: FlangeKey): Flange {
     raisedFaceHeight_mm: row.raisedFaceHeight_mm ?? enRaisedFace_mm(Number(size.slice(2))),
     ...(row.ringGroove === '' ? {} : { ringGroove: row.ringGroove }),
     ...(row.studLength_mm === undefined ? {} : { studLength_mm: row.studLength_mm }),
-    ...(row.studLengthRingJoint_mm === undefined
-      ? {}
-      : { studLengthRingJoint_mm: row.studLengthRingJoint_mm }),
+    ...(row.studLengthRingJoint_mm === undefined ? {} : { studLengthRingJoint_mm: row.studLengthRingJoint_mm }),
     source: citation(table),
     confidence: table.confidence,
     warnings: flangeWarnings(standard, row),

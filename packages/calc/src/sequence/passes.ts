@@ -44,9 +44,7 @@ export function patternSteps(request: SequenceRequest): readonly Step[] {
 /** Clockwise round of every bolt; several tools stay equally spaced. */
 export function roundSteps(request: SequenceRequest): readonly Step[] {
   const tools = request.tools ?? 1;
-  return tools === 1
-    ? clockwise(request.boltCount).map((bolt) => [bolt])
-    : toolSets(request.boltCount, tools);
+  return tools === 1 ? clockwise(request.boltCount).map((bolt) => [bolt]) : toolSets(request.boltCount, tools);
 }
 
 /** First four of the cross order that carry the flange in the circular pattern. */
@@ -101,10 +99,7 @@ function patternPasses(request: SequenceRequest): PlannedPass[] {
 /** Tightening: passes of the pattern, the final round, the relaxation pass. */
 export function tighteningPasses(request: SequenceRequest): readonly PlannedPass[] {
   const round = roundSteps(request);
-  const passes: PlannedPass[] = [
-    ...patternPasses(request),
-    { percent: 100, kind: 'final-round', steps: round },
-  ];
+  const passes: PlannedPass[] = [...patternPasses(request), { percent: 100, kind: 'final-round', steps: round }];
   if (request.relaxation !== false) passes.push({ percent: 100, kind: 'relaxation', steps: round });
   return passes;
 }

@@ -56,18 +56,10 @@ function checkPercents(percents: readonly number[]): void {
 
 function checkGroup(boltCount: number, group: number, tools: number, pattern: SequencePattern): void {
   if (isSimultaneous(pattern)) {
-    refuse(
-      'group',
-      'group-not-with-pattern',
-      `Pattern ${pattern} places tools, not groups. Leave out group.`,
-    );
+    refuse('group', 'group-not-with-pattern', `Pattern ${pattern} places tools, not groups. Leave out group.`);
   }
   if (tools > 1) {
-    refuse(
-      'group',
-      'group-and-tools',
-      'Give either group or tools: with both the steps have no single meaning.',
-    );
+    refuse('group', 'group-and-tools', 'Give either group or tools: with both the steps have no single meaning.');
   }
   if (boltCount % group !== 0 || boltCount / group < 4) {
     const fitting = Array.from({ length: Math.floor(boltCount / 4) }, (_, i) => i + 1).filter(

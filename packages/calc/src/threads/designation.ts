@@ -49,12 +49,7 @@ function metric(text: string, diameterText: string, pitchText: string | undefine
       `${text} has no coarse pitch in the table (M6 to M64). Give the pitch, for example ${text}x3.`,
     );
   }
-  if (
-    !METRIC_PITCHES_MM.includes(pitch_mm) ||
-    diameter_mm < 3 ||
-    diameter_mm > 200 ||
-    diameter_mm < 4 * pitch_mm
-  ) {
+  if (!METRIC_PITCHES_MM.includes(pitch_mm) || diameter_mm < 3 || diameter_mm > 200 || diameter_mm < 4 * pitch_mm) {
     unknown(text);
   }
   const isCoarse = pitch_mm === coarse_mm;
@@ -124,8 +119,7 @@ function parse(text: string): ThreadDesignation {
   if (asInch === null) unknown(text);
   const inches = inchesOf(asInch[1] ?? '');
   const threadsPerInch = Number(asInch[2]);
-  if (inches === undefined || inches < 0.19 || inches > 6 || threadsPerInch < 3 || threadsPerInch > 56)
-    unknown(text);
+  if (inches === undefined || inches < 0.19 || inches > 6 || threadsPerInch < 3 || threadsPerInch > 56) unknown(text);
   if (inches * threadsPerInch < 4) unknown(text);
   const size = inchFraction(inches);
   const given = asInch[3]?.toUpperCase();

@@ -95,10 +95,7 @@ function leverOf(thread: string, model: TorqueModel, withText: boolean): Lever {
   const bearing_mm = (bearingOuterDiameter_mm + bearingInnerDiameter_mm) / 2;
   return {
     lever_mm:
-      (pitch_mm / Math.PI +
-        (threadFriction * pitchDiameter_mm) / COS_HALF_ANGLE +
-        bearingFriction * bearing_mm) /
-      2,
+      (pitch_mm / Math.PI + (threadFriction * pitchDiameter_mm) / COS_HALF_ANGLE + bearingFriction * bearing_mm) / 2,
     formula: '½·(P/π + µt·d2/cos 30° + µn·De)',
     substituted: withText
       ? `(${show(pitch_mm)} / π + ${show(threadFriction)} × ${show(pitchDiameter_mm)} / cos(π / 6) + ${show(bearingFriction)} × (${show(bearingOuterDiameter_mm)} + ${show(bearingInnerDiameter_mm)}) / 2) / 2`

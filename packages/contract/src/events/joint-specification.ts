@@ -1,100 +1,81 @@
-import { z } from "zod";
-import {
-	asEntered,
-	gasketFamily,
-	line,
-	nonNegative,
-	number,
-	positive,
-} from "../primitives.ts";
+import { z } from 'zod';
+import { asEntered, gasketFamily, line, nonNegative, number, positive } from '../primitives.ts';
 
 /** How a flange is described: by a standard's keys, or by its own dimensions. */
 export const flangeSpecification = z.strictObject({
-	standard: z.enum([
-		"ASME-B16.5",
-		"ASME-B16.47-A",
-		"ASME-B16.47-B",
-		"EN-1092-1",
-		"custom",
-	]),
-	size: z.string().max(16),
-	rating: z.string().max(16),
-	facing: z.enum([
-		"raised-face",
-		"flat-face",
-		"ring-joint",
-		"tongue-and-groove",
-		"other",
-	]),
+  standard: z.enum(['ASME-B16.5', 'ASME-B16.47-A', 'ASME-B16.47-B', 'EN-1092-1', 'custom']),
+  size: z.string().max(16),
+  rating: z.string().max(16),
+  facing: z.enum(['raised-face', 'flat-face', 'ring-joint', 'tongue-and-groove', 'other']),
 });
 export type FlangeSpecification = z.infer<typeof flangeSpecification>;
 
 export const boltingSpecification = z.strictObject({
-	count: z.int().min(3).max(400),
-	thread: line,
-	grade: line.nullable(),
-	nutGrade: line.nullable(),
-	length_mm: positive.nullable(),
+  count: z.int().min(3).max(400),
+  thread: line,
+  grade: line.nullable(),
+  nutGrade: line.nullable(),
+  length_mm: positive.nullable(),
 });
 export type BoltingSpecification = z.infer<typeof boltingSpecification>;
 
 export const gasketSpecification = z.strictObject({
-	family: gasketFamily,
-	detail: line.nullable(),
-	count: z.int().min(0).max(4),
-	contactInside_mm: positive.nullable(),
-	contactOutside_mm: positive.nullable(),
-	thickness_mm: positive.nullable(),
+  family: gasketFamily,
+  detail: line.nullable(),
+  count: z.int().min(0).max(4),
+  contactInside_mm: positive.nullable(),
+  contactOutside_mm: positive.nullable(),
+  thickness_mm: positive.nullable(),
 });
 export type GasketSpecification = z.infer<typeof gasketSpecification>;
 
 /** One part of what the bolts clamp, in order from the viewing side. */
 export const clampedPart = z.strictObject({
-	kind: z.enum([
-		"flange",
-		"gasket",
-		"spade",
-		"spectacle",
-		"spacer",
-		"orifice-plate",
-		"wafer-valve",
-		"tubesheet",
-		"blind-flange",
-		"cover",
-	]),
-	thickness_mm: positive.nullable(),
-	note: line.nullable(),
+  kind: z.enum([
+    'flange',
+    'gasket',
+    'spade',
+    'spectacle',
+    'spacer',
+    'orifice-plate',
+    'wafer-valve',
+    'tubesheet',
+    'blind-flange',
+    'cover',
+  ]),
+  thickness_mm: positive.nullable(),
+  note: line.nullable(),
 });
 export type ClampedPart = z.infer<typeof clampedPart>;
 
 export const serviceSpecification = z.strictObject({
-	medium: line.nullable(),
-	pressure_MPa: nonNegative.nullable(),
-	pressureAsEntered: asEntered.nullable(),
-	temperature_C: number.nullable(),
-	temperatureAsEntered: asEntered.nullable(),
+  medium: line.nullable(),
+  pressure_MPa: nonNegative.nullable(),
+  pressureAsEntered: asEntered.nullable(),
+  temperature_C: number.nullable(),
+  temperatureAsEntered: asEntered.nullable(),
 });
 
 /** What the register says of a joint: one set of bolts. */
 export const jointSpecification = z.strictObject({
-	flange: flangeSpecification,
-	bolting: boltingSpecification.nullable(),
-	gasket: gasketSpecification,
-	clampedParts: z.array(clampedPart).max(12),
-	service: serviceSpecification,
-	hotExposed: z.boolean(),
+  flange: flangeSpecification,
+  bolting: boltingSpecification.nullable(),
+  gasket: gasketSpecification,
+  clampedParts: z.array(clampedPart).max(12),
+  service: serviceSpecification,
+  hotExposed: z.boolean(),
 });
 export type JointSpecification = z.infer<typeof jointSpecification>;
 
 /** Where the joint is, and from where it is looked at: without the last two "clockwise" means nothing. */
 export const jointWhereabouts = z.strictObject({
-	areaId: z.uuid().nullable(),
-	systemId: z.uuid().nullable(),
-	line: line.nullable(),
-	location: line.nullable(),
-	drawing: line.nullable(),
-	item: line.nullable(),
-	viewedFrom: line.nullable(),
-	bolt1At: line.nullable(),
+  areaId: z.uuid().nullable(),
+  systemId: z.uuid().nullable(),
+  line: line.nullable(),
+  location: line.nullable(),
+  drawing: line.nullable(),
+  item: line.nullable(),
+  viewedFrom: line.nullable(),
+  bolt1At: line.nullable(),
 });
 export type JointWhereabouts = z.infer<typeof jointWhereabouts>;

@@ -50,13 +50,7 @@ const coarseInch: ReadonlyMap<number, number> = new Map([
   [0.875, 9],
   [1, 8],
 ]);
-const largeInch: readonly number[] = [
-  ...Array.from({ length: 16 }, (_, step) => 1.125 + step / 8),
-  3.25,
-  3.5,
-  3.75,
-  4,
-];
+const largeInch: readonly number[] = [...Array.from({ length: 16 }, (_, step) => 1.125 + step / 8), 3.25, 3.5, 3.75, 4];
 const inchDiameters: readonly number[] = [...coarseInch.keys(), ...largeInch];
 
 /** Every thread that flange bolting takes by default: UNC to 1 in, 8UN above, metric coarse. */
@@ -76,10 +70,9 @@ function inchDiameter(value: number): number | undefined {
 }
 
 function metric(text: string, cell: Cell): Reading<BoltValue> | undefined {
-  const match =
-    /^M\s*(\d+)(?:\s*[X*×]\s*(\d+(?:[.,]\d+)?))?(?:\s*[X*×]\s*(\d+))?\s*(?:MM)?(?:\s*L(?:G|ONG)?)?$/.exec(
-      text,
-    );
+  const match = /^M\s*(\d+)(?:\s*[X*×]\s*(\d+(?:[.,]\d+)?))?(?:\s*[X*×]\s*(\d+))?\s*(?:MM)?(?:\s*L(?:G|ONG)?)?$/.exec(
+    text,
+  );
   if (!match) return undefined;
   const diameter = Number(match[1]);
   const coarse = coarsePitches.get(diameter);
@@ -103,12 +96,7 @@ function metric(text: string, cell: Cell): Reading<BoltValue> | undefined {
   return withLength({ thread }, length, 20, cell);
 }
 
-function withLength(
-  bolt: BoltValue,
-  length: number | undefined,
-  shortest_mm: number,
-  cell: Cell,
-): Reading<BoltValue> {
+function withLength(bolt: BoltValue, length: number | undefined, shortest_mm: number, cell: Cell): Reading<BoltValue> {
   if (length === undefined) return read(bolt);
   if (length < shortest_mm || length > 2000) {
     return refuse(
@@ -152,20 +140,14 @@ function inch(text: string, cell: Cell): Reading<BoltValue> | undefined {
 }
 
 /** Series and threads per inch as written; where they are the flange bolting default, its usual name. */
-function namedThread(
-  diameter: number,
-  perInch: string | undefined,
-  series: string | undefined,
-): string | undefined {
+function namedThread(diameter: number, perInch: string | undefined, series: string | undefined): string | undefined {
   const standard = coarseInch.get(diameter) ?? 8;
   const name = series?.replace(/[\s.]/g, '');
   if (name === '8UN') return perInch === undefined || perInch === '8' ? inchThread8(diameter) : undefined;
   if (perInch !== undefined) {
     const count = Number(perInch);
     if (count === standard && name !== 'UNF') return inchThread(diameter);
-    return name === undefined
-      ? undefined
-      : `${inchText(diameter)}-${count} ${name.startsWith('N') ? 'UNC' : name}`;
+    return name === undefined ? undefined : `${inchText(diameter)}-${count} ${name.startsWith('N') ? 'UNC' : name}`;
   }
   if (name === undefined || name === 'UN' || name === 'UNR') return inchThread(diameter);
   // UNC above 1 in is 7, 6, 5 or 4.5 threads: nobody means it by accident, so it has to be written out.
@@ -185,9 +167,7 @@ export function parseBolt(cell: Cell): Reading<BoltValue> {
   const text = plainSigns(cell).toUpperCase();
   if (text === '') return refuse('bolt-missing', 'The bolt size is empty. Enter a size such as 5/8" or M16.');
   const counted =
-    /^(\d{1,3})\s*(?:[X*×]|NO\.?S?|OFF|PCS\.?)\s*(?:OFF\s*)?((?:M\s*\d|\d+\s*\/|\d+[ -]\d+\/|\d+\s*").*)$/.exec(
-      text,
-    );
+    /^(\d{1,3})\s*(?:[X*×]|NO\.?S?|OFF|PCS\.?)\s*(?:OFF\s*)?((?:M\s*\d|\d+\s*\/|\d+[ -]\d+\/|\d+\s*").*)$/.exec(text);
   const bolt = counted
     ? (metric(counted[2]!, cell) ?? inch(counted[2]!, cell))
     : (metric(text, cell) ?? inch(text, cell));

@@ -9,12 +9,9 @@ import { ask, type Cell, plainText, quoted, type Reading, read, refuse } from '.
  */
 export function parseCriticality(cell: Cell, levels: readonly string[] = ['A', 'B', 'C']): Reading<string> {
   const text = plainText(cell);
-  if (text === '')
-    return refuse('criticality-missing', `The criticality is empty. Enter one of ${levels.join(', ')}.`);
+  if (text === '') return refuse('criticality-missing', `The criticality is empty. Enter one of ${levels.join(', ')}.`);
   const bare = text.replace(/^(criticality|crit|category|cat|level|lvl|class|risk)[ .:-]*/i, '').trim();
-  const level = levels.find((entry) =>
-    [text, bare].some((word) => word.toLowerCase() === entry.toLowerCase()),
-  );
+  const level = levels.find((entry) => [text, bare].some((word) => word.toLowerCase() === entry.toLowerCase()));
   if (level !== undefined) return read(level);
   if (
     /^(very )?(high|medium|med|low|normal|standard|critical|non[ -]?critical|[1-5]|[IVX]{1,3}|h|m|l|yes|no|y|n)$/i.test(

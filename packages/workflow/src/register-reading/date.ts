@@ -38,11 +38,7 @@ const century = (text: string) => (text.length <= 2 ? 2000 + Number(text) : Numb
 function inOrder(parts: readonly [string, string, string], order: DateOrder): string | undefined {
   const [first, second, third] = parts;
   const [year, month, day] =
-    order === 'ymd'
-      ? [first, second, third]
-      : order === 'dmy'
-        ? [third, second, first]
-        : [third, first, second];
+    order === 'ymd' ? [first, second, third] : order === 'dmy' ? [third, second, first] : [third, first, second];
   if (day.length > 2 || month.length > 2 || year.length === 3) return undefined;
   return isoDate(century(year), Number(month), Number(day));
 }
@@ -71,12 +67,8 @@ export function dateReadings(cell: Cell): ReadonlyMap<DateOrder, string> {
 
 function withMonthName(text: string): string | undefined {
   const dayFirst =
-    /^(?:\p{L}+,? )?(\d{1,2})(?:st|nd|rd|th)?[ .-]+(?:de |of )?(\p{L}{3,})\.?[ ,.-]+(\d{4}|\d{2})$/iu.exec(
-      text,
-    );
-  const monthFirst = /^(?:\p{L}+,? )?(\p{L}{3,})\.?[ -]+(\d{1,2})(?:st|nd|rd|th)?[ ,-]+(\d{4}|\d{2})$/iu.exec(
-    text,
-  );
+    /^(?:\p{L}+,? )?(\d{1,2})(?:st|nd|rd|th)?[ .-]+(?:de |of )?(\p{L}{3,})\.?[ ,.-]+(\d{4}|\d{2})$/iu.exec(text);
+  const monthFirst = /^(?:\p{L}+,? )?(\p{L}{3,})\.?[ -]+(\d{1,2})(?:st|nd|rd|th)?[ ,-]+(\d{4}|\d{2})$/iu.exec(text);
   const [day, name, year] = dayFirst
     ? [dayFirst[1], dayFirst[2], dayFirst[3]]
     : [monthFirst?.[2], monthFirst?.[1], monthFirst?.[3]];

@@ -48,10 +48,7 @@ export function parseNumber(cell: Cell, decimal?: DecimalMark): Reading<number> 
       : refuse('number-not-finite', 'The cell holds no finite number. Enter a number.');
   }
   if (cell instanceof Date || typeof cell === 'boolean') {
-    return refuse(
-      'number-expected',
-      `${quoted(cell)} is no number. Format the cell as a number and enter it again.`,
-    );
+    return refuse('number-expected', `${quoted(cell)} is no number. Format the cell as a number and enter it again.`);
   }
   const text = plainSigns(cell);
   if (text === '') return refuse('number-missing', 'The cell is empty. Enter a number.');
@@ -85,17 +82,11 @@ export function parseNumber(cell: Cell, decimal?: DecimalMark): Reading<number> 
  * @param most the largest plausible count
  */
 export function parseCount(cell: Cell, what: string, most: number): Reading<number> {
-  const text = plainSigns(cell).replace(
-    /\s*(?:no\.?s?|nos\.?|pcs\.?|off|ea\.?|sets?|x|bolts?|studs?|holes?)$/i,
-    '',
-  );
+  const text = plainSigns(cell).replace(/\s*(?:no\.?s?|nos\.?|pcs\.?|off|ea\.?|sets?|x|bolts?|studs?|holes?)$/i, '');
   const number = parseNumber(typeof cell === 'string' ? text : cell);
   const code = what.replaceAll(' ', '-');
   if (number.ok !== true || !Number.isInteger(number.value) || number.value < 1 || number.value > most) {
-    return refuse(
-      `${code}-unreadable`,
-      `${quoted(cell)} is no ${what}. Enter a whole number from 1 to ${most}.`,
-    );
+    return refuse(`${code}-unreadable`, `${quoted(cell)} is no ${what}. Enter a whole number from 1 to ${most}.`);
   }
   return read(number.value);
 }

@@ -46,12 +46,7 @@ function build(value: number, unit: Unit, cell: Cell): Reading<Quantity> {
  * @param unit the unit of the column, from its header or as answered
  * @param decimal the decimal mark of the column, where known
  */
-export function parseQuantity(
-  cell: Cell,
-  measure: Measure,
-  unit?: Unit,
-  decimal?: DecimalMark,
-): Reading<Quantity> {
+export function parseQuantity(cell: Cell, measure: Measure, unit?: Unit, decimal?: DecimalMark): Reading<Quantity> {
   if (typeof cell === 'number' || typeof cell === 'boolean' || cell instanceof Date || cell === null) {
     return withUnit(parseNumber(cell, decimal), unit, measure, cell);
   }
@@ -70,12 +65,7 @@ export function parseQuantity(
   return withUnit(inches === undefined ? parseNumber(digits, decimal) : read(inches), chosen, measure, cell);
 }
 
-function withUnit(
-  number: Reading<number>,
-  unit: Unit | undefined,
-  measure: Measure,
-  cell: Cell,
-): Reading<Quantity> {
+function withUnit(number: Reading<number>, unit: Unit | undefined, measure: Measure, cell: Cell): Reading<Quantity> {
   if (number.ok !== true) return number;
   if (unit) return build(number.value, unit, cell);
   return ask(

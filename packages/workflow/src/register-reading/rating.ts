@@ -38,11 +38,9 @@ function ofPn(value: number, cell: Cell): Reading<string> {
   if (pressureNumbers.includes(value)) return read(`PN${value}`);
   const asClass = classOfIsoPn.get(value);
   if (asClass !== undefined) {
-    return ask(
-      'rating-iso-pn',
-      `PN ${value} is the ISO 7005-1 name of class ${asClass}. Is class ${asClass} meant?`,
-      [{ value: String(asClass), label: `class ${asClass}` }],
-    );
+    return ask('rating-iso-pn', `PN ${value} is the ISO 7005-1 name of class ${asClass}. Is class ${asClass} meant?`, [
+      { value: String(asClass), label: `class ${asClass}` },
+    ]);
   }
   const remedy =
     value === 64
@@ -60,14 +58,10 @@ function bare(value: number, cell: Cell, system: RatingSystem | undefined): Read
   const isClass = classes.includes(value);
   const isPn = pressureNumbers.includes(value);
   if (isClass && isPn) {
-    return ask(
-      'rating-system',
-      `Are the ratings of this column classes or PN? ${quoted(cell)} can be either.`,
-      [
-        { value: 'class', label: `class ${value}` },
-        { value: 'PN', label: `PN ${value}` },
-      ],
-    );
+    return ask('rating-system', `Are the ratings of this column classes or PN? ${quoted(cell)} can be either.`, [
+      { value: 'class', label: `class ${value}` },
+      { value: 'PN', label: `PN ${value}` },
+    ]);
   }
   if (isPn) return ofPn(value, cell);
   if (isClass) return ofClass(value, cell);
@@ -108,8 +102,7 @@ function ratingOf(text: string, cell: Cell, system: RatingSystem | undefined): R
  */
 export function parseRating(cell: Cell, system?: RatingSystem): Reading<RatingValue> {
   const text = plainSigns(cell).toUpperCase();
-  if (text === '')
-    return refuse('rating-missing', 'The rating is empty. Enter a rating such as 150 or PN 16.');
+  if (text === '') return refuse('rating-missing', 'The rating is empty. Enter a rating such as 150 or PN 16.');
   const withFacing = /^(.*?\d\s*#?)\s*[-/ ]?\s*(RF|FF|RTJ|RJ)$/.exec(text);
   const rating = ratingOf(withFacing ? withFacing[1]!.trim() : text, cell, system);
   if (rating.ok !== true) return rating;

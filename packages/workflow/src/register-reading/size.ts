@@ -75,9 +75,7 @@ export function parseSize(cell: Cell, system?: SizeSystem): Reading<SizeValue> {
     );
   }
   const match =
-    /^(?:(DN|NW|ND|NPS|NB)\s*\.?\s*)?([\d.][\d .,/-]*?)\s*("|INCHES|INCH|INS\.?|IN\.?|MM)?\s*(NB|NPS|DN)?$/.exec(
-      text,
-    );
+    /^(?:(DN|NW|ND|NPS|NB)\s*\.?\s*)?([\d.][\d .,/-]*?)\s*("|INCHES|INCH|INS\.?|IN\.?|MM)?\s*(NB|NPS|DN)?$/.exec(text);
   const value = match ? inchNumber(match[2]!) : undefined;
   if (!match || value === undefined) {
     return refuse(

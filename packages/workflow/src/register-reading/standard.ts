@@ -13,10 +13,7 @@ export function parseStandard(cell: Cell): Reading<FlangeStandard> {
   const text = plainText(cell).toUpperCase();
   const has = (pattern: RegExp) => pattern.test(text);
   if (text === '')
-    return refuse(
-      'standard-missing',
-      'The flange standard is empty. Enter ASME B16.5, ASME B16.47 or EN 1092-1.',
-    );
+    return refuse('standard-missing', 'The flange standard is empty. Enter ASME B16.5, ASME B16.47 or EN 1092-1.');
   if (has(/B\s?16[.,]\s?47/)) {
     if (has(/(-|SER(IES|\.)?\s*|\s)A\b|SP-?\s?44/)) return read('ASME-B16.47-A');
     if (has(/(-|SER(IES|\.)?\s*|\s)B\b(?!\s?16)|API\s?605/)) return read('ASME-B16.47-B');

@@ -42,10 +42,7 @@ const spellings: readonly (readonly [pattern: RegExp, unit: Unit])[] = [
   [/^(kgf?\/cm\^?2|kgf?\/sq ?cm|ksc|kg\/cm) ?\(?a\)?$/, absolute('kgf/cm²(a)', kgfPerCm2_MPa)],
   [/^(kgf?\/cm\^?2|kgf?\/sq ?cm|ksc)( ?\(?g\)?)?$/, pressure('kgf/cm²', kgfPerCm2_MPa)],
   [/^n\/mm\^?2$/, pressure('N/mm²', 1)],
-  [
-    /^((deg|°|º|˚) ?\.? ?c|c|celsius|deg celsius)$/,
-    { name: '°C', measure: 'temperature', toSi: (value) => value },
-  ],
+  [/^((deg|°|º|˚) ?\.? ?c|c|celsius|deg celsius)$/, { name: '°C', measure: 'temperature', toSi: (value) => value }],
   [
     /^((deg|°|º|˚) ?\.? ?f|f|fahrenheit|deg fahrenheit)$/,
     {

@@ -33,9 +33,7 @@ export function parseWords<Code extends string>(
   const field = what.replaceAll(' ', '-');
   const text = plainWords(cell);
   if (text === '') return refuse(`${field}-missing`, `The ${what} is empty. Enter the ${what}.`);
-  const exact = table.find(
-    (line) => line.code === text.replaceAll(' ', '-') || plainWords(line.code) === text,
-  );
+  const exact = table.find((line) => line.code === text.replaceAll(' ', '-') || plainWords(line.code) === text);
   if (exact) return read(exact.code);
   const label = (code: Code): Choice => ({
     value: code,
@@ -45,8 +43,7 @@ export function parseWords<Code extends string>(
   const top = Math.max(...found.map((line) => line.rank ?? 0));
   const best = found.filter((line) => (line.rank ?? 0) === top);
   if (best.length === 1) return read(best[0]!.code);
-  const unsure =
-    best.length > 1 ? best.map((line) => line.code) : open.find((line) => line.words.test(text))?.codes;
+  const unsure = best.length > 1 ? best.map((line) => line.code) : open.find((line) => line.words.test(text))?.codes;
   if (unsure) return ask(`${field}-unclear`, `Which ${what} does ${quoted(cell)} mean?`, unsure.map(label));
   return refuse(
     `${field}-unknown`,

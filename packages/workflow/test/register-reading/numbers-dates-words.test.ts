@@ -76,11 +76,8 @@ describe('units and quantities', () => {
     ['Design temperature, °C', 'temperature', '°C'],
     ['Stud length (mm)', 'length', 'mm'],
     ['Length in', 'length', 'in'],
-  ] as const)('%s names a %s in %s', (header, measure, unit) =>
-    expect(unitOfHeader(header, measure)?.name).toBe(unit),
-  );
-  it('a header without unit names none', () =>
-    expect(unitOfHeader('Design pressure', 'pressure')).toBeUndefined());
+  ] as const)('%s names a %s in %s', (header, measure, unit) => expect(unitOfHeader(header, measure)?.name).toBe(unit));
+  it('a header without unit names none', () => expect(unitOfHeader('Design pressure', 'pressure')).toBeUndefined());
   it('keeps what was entered beside the SI value', () => {
     expect(valueRead(parseQuantity('10', 'pressure', unitOf('barg')))).toEqual({
       si: 1,
@@ -106,9 +103,7 @@ describe('units and quantities', () => {
   it('asks for a unit that stands nowhere', () =>
     expect(questionOf(parseQuantity('10', 'pressure')).code).toBe('pressure-unit'));
   it.each(['10/FV', 'ambient', '10 apples'])('%s is no pressure', (written) =>
-    expect(codeOf(parseQuantity(written, 'pressure', unitOf('bar')))).toMatch(
-      /^(pressure|number)-unreadable$/,
-    ),
+    expect(codeOf(parseQuantity(written, 'pressure', unitOf('bar')))).toMatch(/^(pressure|number)-unreadable$/),
   );
   it('refuses an impossible temperature', () =>
     expect(codeOf(parseQuantity(-300, 'temperature', unitOf('°C')))).toBe('temperature-implausible'));
@@ -142,11 +137,7 @@ describe('dates', () => {
     ]);
     expect(valueRead(parseDate('05/03/2026', 'dmy'))).toBe('2026-03-05');
     expect(valueRead(parseDate('05/03/2026', 'mdy'))).toBe('2026-05-03');
-    expect(questionOf(parseDate('11-10-12')).choices.map((choice) => choice.value)).toEqual([
-      'dmy',
-      'mdy',
-      'ymd',
-    ]);
+    expect(questionOf(parseDate('11-10-12')).choices.map((choice) => choice.value)).toEqual(['dmy', 'mdy', 'ymd']);
   });
   it('a date that does not exist in the order of the column is refused', () => {
     expect(codeOf(parseDate('05/13/2026', 'dmy'))).toBe('date-not-in-order');
@@ -249,8 +240,7 @@ describe('trade words', () => {
     ['T&G', 'tongue-and-groove'],
     ['M/F', 'male-and-female'],
   ])('facing %s is %s', (written, facing) => expect(valueRead(parseFacing(written))).toBe(facing));
-  it('two facings in one cell are asked', () =>
-    expect(questionOf(parseFacing('RF/FF')).choices).toHaveLength(2));
+  it('two facings in one cell are asked', () => expect(questionOf(parseFacing('RF/FF')).choices).toHaveLength(2));
   it.each([
     ['Break & remake', 'break-and-remake'],
     ['B/R', 'break-and-remake'],
@@ -265,14 +255,8 @@ describe('trade words', () => {
     expect(questionOf(parseWorkScope('Re-torque')).choices).toHaveLength(3));
   it('reads the levels of the shutdown and asks what other words stand for', () => {
     expect(valueRead(parseCriticality('Cat. b'))).toBe('B');
-    expect(valueRead(parseCriticality('critical service', ['critical service', 'other']))).toBe(
-      'critical service',
-    );
-    expect(questionOf(parseCriticality('High')).choices.map((choice) => choice.value)).toEqual([
-      'A',
-      'B',
-      'C',
-    ]);
+    expect(valueRead(parseCriticality('critical service', ['critical service', 'other']))).toBe('critical service');
+    expect(questionOf(parseCriticality('High')).choices.map((choice) => choice.value)).toEqual(['A', 'B', 'C']);
     expect(codeOf(parseCriticality('Z'))).toBe('criticality-unknown');
   });
   it.each([

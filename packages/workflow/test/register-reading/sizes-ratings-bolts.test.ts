@@ -155,9 +155,7 @@ describe('ratings', () => {
   ])('%s is refused: %s', (written, code) => expect(codeOf(parseRating(written))).toBe(code));
   it('every written form of every rating reads as that rating', () => {
     const forms = ['#', '# ', ' lb', 'LBS', ' CL'].map((tail) => (value: number) => `${value}${tail}`.trim());
-    const heads = ['#', 'CL', 'CL ', 'Class ', 'ANSI ', 'ASME '].map(
-      (head) => (value: number) => `${head}${value}`,
-    );
+    const heads = ['#', 'CL', 'CL ', 'Class ', 'ANSI ', 'ASME '].map((head) => (value: number) => `${head}${value}`);
     for (const value of classes)
       for (const form of [...forms, ...heads])
         expect(valueRead(parseRating(form(value)))).toEqual({ rating: String(value) });

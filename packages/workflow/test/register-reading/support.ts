@@ -3,9 +3,7 @@ import type { Question, Reading } from '../../src/register-reading/reading.ts';
 /** The value of a reading; fails with its refusal or question where there is none. */
 export function valueRead<T>(reading: Reading<T>): T {
   if (reading.ok === true) return reading.value;
-  throw new Error(
-    reading.ok === false ? `${reading.code}: ${reading.message}` : `asked: ${reading.ask.question}`,
-  );
+  throw new Error(reading.ok === false ? `${reading.code}: ${reading.message}` : `asked: ${reading.ask.question}`);
 }
 
 /** The code of a refusal; fails where the cell could be read or is asked. */

@@ -1,9 +1,9 @@
-import pg from "pg";
-import type { Settings } from "../config.ts";
-import { startEmbeddedPostgres } from "../embedded-postgres/index.ts";
-import type { Lifecycle } from "../lifecycle.ts";
-import type { Log } from "../log.ts";
-import { StartupError } from "../startup-error.ts";
+import pg from 'pg';
+import type { Settings } from '../config.ts';
+import { startEmbeddedPostgres } from '../embedded-postgres/index.ts';
+import type { Lifecycle } from '../lifecycle.ts';
+import type { Log } from '../log.ts';
+import { StartupError } from '../startup-error.ts';
 
 const leastVersion = 15;
 
@@ -13,51 +13,40 @@ const leastVersion = 15;
  * @returns connects as the owner of the schema
  * @throws StartupError when it cannot be reached, is too old, or the embedded one does not start
  */
-export async function openDatabase(
-	settings: Settings,
-	lifecycle: Lifecycle,
-	log: Log,
-): Promise<string> {
-	if (settings.databaseUrl !== undefined) {
-		await checkServer(settings.databaseUrl);
-		return settings.databaseUrl;
-	}
-	const server = await startEmbeddedPostgres({
-		dataFolder: settings.dataFolder,
-		stagingFolder: settings.cacheFolder,
-		log,
-	});
-	lifecycle.onStop("PostgreSQL", server.stop);
-	void server.failed.then((reason) =>
-		lifecycle.fail(`${reason} Start Seatwell again: it recovers.`),
-	);
-	return server.superuserUrl;
+export async function openDatabase(settings: Settings, lifecycle: Lifecycle, log: Log): Promise<string> {
+  if (settings.databaseUrl !== undefined) {
+    await checkServer(settings.databaseUrl);
+    return settings.databaseUrl;
+  }
+  const server = await startEmbeddedPostgres({
+    dataFolder: settings.dataFolder,
+    stagingFolder: settings.cacheFolder,
+    log,
+  });
+  lifecycle.onStop('PostgreSQL', server.stop);
+  void server.failed.then((reason) => lifecycle.fail(`${reason} Start Seatwell again: it recovers.`));
+  return server.superuserUrl;
 }
 
 async function checkServer(url: string): Promise<void> {
-	const client = new pg.Client({
-		connectionString: url,
-		connectionTimeoutMillis: 10_000,
-	});
-	let version: number;
-	try {
-		await client.connect();
-		const { rows } = await client.query<{ server_version_num: string }>(
-			"SHOW server_version_num",
-		);
-		version = Math.floor(Number(rows[0]?.server_version_num) / 10_000);
-	} catch (error) {
-		const reason =
-			(error as Error).message || (error as NodeJS.ErrnoException).code;
-		throw new StartupError(
-			`The database of DATABASE_URL cannot be used: ${reason}`,
-		);
-	} finally {
-		await client.end().catch(() => undefined);
-	}
-	if (version < leastVersion) {
-		throw new StartupError(
-			`The database of DATABASE_URL is PostgreSQL ${version}, and Seatwell needs ${leastVersion} or newer.`,
-		);
-	}
+  const client = new pg.Client({
+    connectionString: url,
+    connectionTimeoutMillis: 10_000,
+  });
+  let version: number;
+  try {
+    await client.connect();
+    const { rows } = await client.query<{ server_version_num: string }>('SHOW server_version_num');
+    version = Math.floor(Number(rows[0]?.server_version_num) / 10_000);
+  } catch (error) {
+    const reason = (error as Error).message || (error as NodeJS.ErrnoException).code;
+    throw new StartupError(`The database of DATABASE_URL cannot be used: ${reason}`);
+  } finally {
+    await client.end().catch(() => undefined);
+  }
+  if (version < leastVersion) {
+    throw new StartupError(
+      `The database of DATABASE_URL is PostgreSQL ${version}, and Seatwell needs ${leastVersion} or newer.`,
+    );
+  }
 }

@@ -1,61 +1,56 @@
-import pg from "pg";
+import pg from 'pg';
 
 const DATE = 1082;
 const INT8 = 20;
 
 /** A pool whose days stay text (a day has no zone) and whose counts are numbers. */
 export function createPool(
-	url: string,
-	options: { readonly size: number; readonly role?: string | undefined },
+  url: string,
+  options: { readonly size: number; readonly role?: string | undefined },
 ): pg.Pool {
-	const pool = new pg.Pool({
-		connectionString: url,
-		max: options.size,
-		connectionTimeoutMillis: 10_000,
-		idleTimeoutMillis: 30_000,
-		statement_timeout: 60_000,
-		application_name: "seatwell",
-		types: {
-			getTypeParser: ((oid: number, format?: "text" | "binary") => {
-				if (oid === DATE) return (text: string) => text;
-				if (oid === INT8) return Number;
-				return pg.types.getTypeParser(oid, format as "text");
-			}) as typeof pg.types.getTypeParser,
-		},
-	});
-	const { role } = options;
-	if (role) {
-		// One log-in for owner and app: each connection gives up the owner's rights before it is used.
-		pool.on("connect", (client) => {
-			client
-				.query(`SET ROLE ${pg.escapeIdentifier(role)}`)
-				.catch(() => client.end());
-		});
-	}
-	return pool;
+  const pool = new pg.Pool({
+    connectionString: url,
+    max: options.size,
+    connectionTimeoutMillis: 10_000,
+    idleTimeoutMillis: 30_000,
+    statement_timeout: 60_000,
+    application_name: 'seatwell',
+    types: {
+      getTypeParser: ((oid: number, format?: 'text' | 'binary') => {
+        if (oid === DATE) return (text: string) => text;
+        if (oid === INT8) return Number;
+        return pg.types.getTypeParser(oid, format as 'text');
+      }) as typeof pg.types.getTypeParser,
+    },
+  });
+  const { role } = options;
+  if (role) {
+    // One log-in for owner and app: each connection gives up the owner's rights before it is used.
+    pool.on('connect', (client) => {
+      client.query(`SET ROLE ${pg.escapeIdentifier(role)}`).catch(() => client.end());
+    });
+  }
+  return pool;
 }
 
 export type Database = pg.Pool;
 export type Transaction = pg.PoolClient;
 
 /** Runs work in one READ COMMITTED transaction; any error rolls everything back. */
-export async function inTransaction<T>(
-	pool: Database,
-	work: (tx: Transaction) => Promise<T>,
-): Promise<T> {
-	const tx = await pool.connect();
-	let broken: Error | undefined;
-	try {
-		await tx.query("BEGIN");
-		const result = await work(tx);
-		await tx.query("COMMIT");
-		return result;
-	} catch (error) {
-		await tx.query("ROLLBACK").catch((cause: Error) => {
-			broken = cause;
-		});
-		throw error;
-	} finally {
-		tx.release(broken);
-	}
+export async function inTransaction<T>(pool: Database, work: (tx: Transaction) => Promise<T>): Promise<T> {
+  const tx = await pool.connect();
+  let broken: Error | undefined;
+  try {
+    await tx.query('BEGIN');
+    const result = await work(tx);
+    await tx.query('COMMIT');
+    return result;
+  } catch (error) {
+    await tx.query('ROLLBACK').catch((cause: Error) => {
+      broken = cause;
+    });
+    throw error;
+  } finally {
+    tx.release(broken);
+  }
 }

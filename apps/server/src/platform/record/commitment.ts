@@ -1,4 +1,4 @@
-import { createHash, randomBytes } from "node:crypto";
+import { createHash, randomBytes } from 'node:crypto';
 
 /** A fresh salt for a person's name. */
 export const nameSalt = (): Buffer => randomBytes(16);
@@ -8,4 +8,4 @@ export const nameSalt = (): Buffer => randomBytes(16);
  * them removes the name while the record still verifies.
  */
 export const nameCommitment = (name: string, salt: Uint8Array): string =>
-	createHash("sha256").update(salt).update(name, "utf8").digest("hex");
+  createHash('sha256').update(salt).update(name, 'utf8').digest('hex');

@@ -6,8 +6,7 @@ export const ASME_B16_5: SourcedTable = {
   edition: '2009 and later (dimensions unchanged to 2020)',
   table: 'Tables 7 to 22 (drilling, dimensions of flanges), annex C stud lengths',
   held: 'read in public reproductions',
-  confidence:
-    'drilling 99 %, thickness 98 %, stud lengths 95 %; 100 of 136 rows agree in four independent files',
+  confidence: 'drilling 99 %, thickness 98 %, stud lengths 95 %; 100 of 136 rows agree in four independent files',
   statement: 'transcribed from public reproductions of ASME B16.5; confirm against your edition',
   text: `
 rating | size    | boltCount | boltThread | boltHole_mm | boltCircle_mm | outsideDiameter_mm | thickness_mm | raisedFaceDiameter_mm | raisedFaceHeight_mm | ringGroove | studLength_mm | studLengthRingJoint_mm | sourcesAgreeing | note

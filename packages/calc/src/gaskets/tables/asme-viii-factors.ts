@@ -7,8 +7,7 @@ export const ASME_VIII_GASKET_FACTORS: SourcedTable = {
   table: 'Table 2-5.1',
   held: 'handbook reproductions and memory; the code calls the values suggestions',
   confidence: '98 %; asbestos-era rows 93 %; sketches 4 and 5 90 %',
-  statement:
-    'transcribed from public reproductions of ASME BPVC Section VIII Division 1; confirm against your edition',
+  statement: 'transcribed from public reproductions of ASME BPVC Section VIII Division 1; confirm against your edition',
   text: `
 family           | wording                                                     | material                        | m    | y_psi | y_MPa | sketches            | column
 elastomer        | self-energizing (O-ring, metallic, elastomer, self-sealing) |                                 | 0    | 0     | 0.0   |                     |

@@ -7,8 +7,7 @@ export const ISO_METRIC_THREADS: SourcedTable = {
   table: 'stress areas of ISO 898-1; root areas of ASME PCC-1 for 3 mm pitch',
   held: 'read in a handbook page; rounding above M39 from memory',
   confidence: '99 %',
-  statement:
-    'transcribed from public reproductions of ISO 898-1 and ASME PCC-1; confirm against your edition',
+  statement: 'transcribed from public reproductions of ISO 898-1 and ASME PCC-1; confirm against your edition',
   text: `
 designation | series     | pitch_mm | stressAreaPublished_mm2 | basis                                                     | pcc1RootAreaPublished_mm2
 M6          | coarse     | 1        | 20.1                    | ISO 898-1 table (handbook page)                           |

@@ -7,8 +7,7 @@ export const UNIFIED_THREADS: SourcedTable = {
   table: 'area tables; ASME PCC-1 area table',
   held: 'stored pages of the PCC-1 table; ASME B1.1 handbook values from memory',
   confidence: '99 %',
-  statement:
-    'transcribed from public reproductions of ASME B1.1 and ASME PCC-1; confirm against your edition',
+  statement: 'transcribed from public reproductions of ASME B1.1 and ASME PCC-1; confirm against your edition',
   text: `
 designation   | tensileAreaPublished_in2 | rootAreaPublished_in2 | tensileAreaPcc1_in2 | rootAreaPcc1_in2 | flangeDefault
 1/4-20 UNC    | 0.0318                   | 0.0269                |                     |                  | no
