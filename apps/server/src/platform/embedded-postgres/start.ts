@@ -1,4 +1,4 @@
-import { mkdirSync, statSync } from 'node:fs';
+import { chmodSync, mkdirSync, readdirSync, statSync } from 'node:fs';
 import { resolve } from 'node:path';
 import pg from 'pg';
 import type { Log } from '../log.ts';
@@ -92,7 +92,8 @@ export async function startEmbeddedPostgres(options: EmbeddedPostgresOptions): P
     let stopping: Promise<void> | undefined;
     const failed = new Promise<string>((settle) => {
       postmaster.process.once('exit', (code, name) => {
-        if (stopping === undefined) settle(`PostgreSQL ended by itself (${name ?? code}); see ${layout.log}.`);
+        if (stopping === undefined)
+          settle(`PostgreSQL ended by itself (${name ?? code}); see ${layout.log}.`);
       });
     });
     const stop = async () => {
@@ -134,11 +135,15 @@ function makePrivateFolder(dataFolder: string): void {
     );
   }
   const { uid, mode } = statSync(dataFolder);
-  if (uid === process.getuid?.() && (mode & 0o077) !== 0) {
-    throw new StartupError(
-      `Others can enter the data folder ${dataFolder} (mode ${(mode & 0o777).toString(8)}): close it with "chmod 700", or choose another with --data.`,
-    );
+  if (uid !== process.getuid?.() || (mode & 0o077) === 0) return;
+  // A folder made for us beforehand is closed; one that holds things may be meant to be open.
+  if (readdirSync(dataFolder).length === 0) {
+    chmodSync(dataFolder, 0o700);
+    return;
   }
+  throw new StartupError(
+    `Others can enter the data folder ${dataFolder} (mode ${(mode & 0o777).toString(8)}): close it with "chmod 700", or choose another with --data.`,
+  );
 }
 
 function connectionUrl(part: EmbeddedPostgres['connection']): string {
