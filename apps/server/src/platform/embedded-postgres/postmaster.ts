@@ -1,10 +1,10 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { closeSync, openSync, readFileSync, realpathSync, renameSync, rmSync, statSync } from 'node:fs';
+import { closeSync, openSync, readFileSync, renameSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Log } from '../log.ts';
 import { StartupError } from '../startup-error.ts';
 import type { Binaries } from './binaries.ts';
-import { isAlive, waitUntilGone, workingFolder } from './process-identity.ts';
+import { waitUntilGone } from './process-identity.ts';
 import type { ServerUser } from './server-user.ts';
 
 const stopLimit_ms = 120_000;
@@ -105,31 +105,8 @@ export function signal(pid: number, name: NodeJS.Signals): void {
   }
 }
 
-/**
- * Stops the PostgreSQL that a killed Seatwell left running on this folder. Call with the data folder
- * locked: then no living Seatwell owns it.
- * @throws StartupError when it does not end
- */
-export async function stopOrphan(clusterFolder: string, log: Log): Promise<void> {
-  const found = pidFile(clusterFolder);
-  if (found === undefined || !isAlive(found.pid)) return;
-  const folder = workingFolder(found.pid);
-  if (folder !== undefined && folder !== realpathSync(clusterFolder)) {
-    // Another program has the number of a PostgreSQL that died long ago.
-    rmSync(join(clusterFolder, 'postmaster.pid'), { force: true });
-    return;
-  }
-  log.warn(
-    `A Seatwell that was killed left its PostgreSQL running (process ${found.pid}); stopping it in order before starting anew.`,
-  );
-  if (!(await stopPostmaster(found.pid))) {
-    throw new StartupError(
-      `PostgreSQL, left running as process ${found.pid} on ${clusterFolder}, does not end: end it with "kill -INT ${found.pid}", then start again.`,
-    );
-  }
-}
-
-function pidFile(clusterFolder: string): { pid: number; ready: boolean } | undefined {
+/** What a running PostgreSQL writes about itself; undefined when there is no such file. */
+export function pidFile(clusterFolder: string): { pid: number; ready: boolean } | undefined {
   try {
     // Lines: pid, folder, start time, port, socket folder, address, shared memory, status.
     const lines = readFileSync(join(clusterFolder, 'postmaster.pid'), 'utf8').split('\n');

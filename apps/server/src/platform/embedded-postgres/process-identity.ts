@@ -1,16 +1,21 @@
-import { readFileSync, readlinkSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, readlinkSync } from 'node:fs';
+
+/** Whether the system knows the number, be it of a process that has ended and is not yet collected. */
+export function hasProcessEntry(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === 'EPERM';
+  }
+}
 
 /**
  * Whether a process with this number runs (it may be anyone's). One that ended but waits for its parent to
  * notice does not count: the first process of a container may never look.
  */
 export function isAlive(pid: number): boolean {
-  try {
-    process.kill(pid, 0);
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code !== 'EPERM') return false;
-  }
-  return processStatus(pid)?.[0] !== 'Z';
+  return hasProcessEntry(pid) && processStatus(pid)?.[0] !== 'Z';
 }
 
 /**
@@ -43,6 +48,14 @@ export function workingFolder(pid: number): string | undefined {
   } catch {
     return undefined;
   }
+}
+
+/** Live processes with this working folder; none where the system does not tell (no /proc). */
+export function processesIn(folder: string): number[] {
+  if (!existsSync('/proc/self')) return [];
+  return readdirSync('/proc')
+    .map(Number)
+    .filter((pid) => pid > 0 && workingFolder(pid) === folder && isAlive(pid));
 }
 
 /** Waits until the process is gone; false when it is still there after the given milliseconds. */

@@ -6,7 +6,8 @@ import { StartupError } from '../startup-error.ts';
 import { usableBinaries } from './binaries.ts';
 import { dataFolderLayout, prepareCluster } from './cluster.ts';
 import { lockDataFolder } from './data-folder-lock.ts';
-import { signal, startPostmaster, stopOrphan, stopPostmaster } from './postmaster.ts';
+import { stopOrphan } from './orphan.ts';
+import { signal, startPostmaster, stopPostmaster } from './postmaster.ts';
 import { serverUser } from './server-user.ts';
 import { socketFolder } from './socket-folder.ts';
 
