@@ -1,0 +1,170 @@
+import { useVirtualizer } from '@tanstack/react-virtual';
+import { type CSSProperties, type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 'react';
+import { phoneQuery, useMediaQuery } from './use-media-query.ts';
+import { useRowHeight } from './use-row-height.ts';
+import { VirtualHead } from './virtual-head.tsx';
+import { VirtualRow } from './virtual-row.tsx';
+import styles from './virtual-table.module.css';
+
+export interface VirtualColumn<Row> {
+  readonly key: string;
+  readonly header: string;
+  readonly cell: (row: Row) => ReactNode;
+  /** a CSS grid track, for example "minmax(8rem, 1fr)" */
+  readonly width: string;
+  readonly numeric?: boolean;
+  readonly rowHeader?: boolean;
+  /** present when the table can be sorted by it */
+  readonly sorted?: 'ascending' | 'descending' | 'none';
+}
+
+export interface VirtualTableProps<Row> {
+  readonly label: string;
+  readonly columns: readonly VirtualColumn<Row>[];
+  /** the rows loaded so far, in order */
+  readonly rows: readonly Row[];
+  /** rows in all, also those not loaded */
+  readonly rowCount?: number;
+  readonly rowKey: (row: Row) => string;
+  /** what the row is called, for its checkbox */
+  readonly rowName: (row: Row) => string;
+  readonly onOpen?: (row: Row) => void;
+  readonly selected?: ReadonlySet<string>;
+  readonly onSelectedChange?: (selected: ReadonlySet<string>) => void;
+  readonly onSort?: (columnKey: string) => void;
+  /** called when the end of the loaded rows comes near */
+  readonly onNeedMore?: () => void;
+  /** the row as a card, for phones */
+  readonly card?: (row: Row) => ReactNode;
+}
+
+/**
+ * A table of any length: only the rows in sight are in the page. One tab stop; arrow keys, Page Up and Down,
+ * Home and End move from row to row, Enter opens, Space ticks, with Shift from the last ticked row on.
+ */
+export function VirtualTable<Row>(props: VirtualTableProps<Row>) {
+  const { columns, rows, rowKey, selected, onSelectedChange, onNeedMore } = props;
+  const rowCount = Math.max(props.rowCount ?? rows.length, rows.length);
+  const frame = useRef<HTMLDivElement>(null);
+  const anchor = useRef<number | null>(null);
+  const [current, setCurrent] = useState(0);
+  const asCards = useMediaQuery(phoneQuery) && props.card !== undefined;
+  const rowHeight = useRowHeight();
+
+  const virtualizer = useVirtualizer({
+    count: rowCount,
+    getScrollElement: () => frame.current,
+    estimateSize: () => (asCards ? rowHeight * 2.4 : rowHeight),
+    overscan: 12,
+  });
+  const shown = virtualizer.getVirtualItems();
+  const lastShown = shown.at(-1)?.index ?? 0;
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: sizes are taken anew when rows become cards or grow
+  useEffect(() => virtualizer.measure(), [asCards, rowHeight]);
+
+  useEffect(() => {
+    if (rows.length < rowCount && lastShown >= rows.length - 30) onNeedMore?.();
+  }, [lastShown, rows.length, rowCount, onNeedMore]);
+
+  const goTo = (index: number) => {
+    const next = Math.max(0, Math.min(index, rowCount - 1));
+    setCurrent(next);
+    virtualizer.scrollToIndex(next);
+    // The row may only come into the page with the next frame.
+    requestAnimationFrame(() => frame.current?.querySelector<HTMLElement>(`[data-index="${next}"]`)?.focus());
+  };
+
+  const tick = (index: number, range: boolean) => {
+    if (!selected || !onSelectedChange) return;
+    const row = rows[index];
+    if (row === undefined) return;
+    const next = new Set(selected);
+    const on = !selected.has(rowKey(row));
+    const from = range && anchor.current !== null ? anchor.current : index;
+    for (let each = Math.min(from, index); each <= Math.max(from, index); each += 1) {
+      const inRange = rows[each];
+      if (inRange === undefined) continue;
+      if (on) next.add(rowKey(inRange));
+      else next.delete(rowKey(inRange));
+    }
+    anchor.current = index;
+    onSelectedChange(next);
+  };
+
+  const press = (event: KeyboardEvent, index: number) => {
+    if (event.target !== event.currentTarget) return;
+    const page = Math.max(1, Math.floor((frame.current?.clientHeight ?? 400) / rowHeight) - 2);
+    const moves: Record<string, number> = {
+      ArrowDown: index + 1,
+      ArrowUp: index - 1,
+      PageDown: index + page,
+      PageUp: index - page,
+      Home: 0,
+      End: rowCount - 1,
+    };
+    const target = moves[event.key];
+    const row = rows[index];
+    if (target !== undefined) goTo(target);
+    else if (event.key === 'Enter' && row !== undefined && props.onOpen) props.onOpen(row);
+    else if (event.key === ' ' && selected) tick(index, event.shiftKey);
+    else return;
+    event.preventDefault();
+  };
+
+  const tracks = [...(selected ? ['44px'] : []), ...columns.map((column) => column.width)].join(' ');
+  const reachable = shown.some((item) => item.index === current) ? current : (shown[0]?.index ?? 0);
+
+  return (
+    <div
+      ref={frame}
+      className={styles.frame}
+      data-cards={asCards ? '' : undefined}
+      style={{ '--columns': tracks } as CSSProperties}
+    >
+      {/* biome-ignore lint/a11y/useSemanticElements: a table element cannot hold rows that stand at a distance */}
+      <div
+        role="grid"
+        aria-label={props.label}
+        aria-rowcount={rowCount + 1}
+        aria-colcount={columns.length + (selected ? 1 : 0)}
+        aria-multiselectable={selected ? true : undefined}
+        className={styles.grid}
+      >
+        <VirtualHead
+          columns={columns}
+          rows={rows}
+          rowKey={rowKey}
+          selected={selected}
+          onSelectedChange={onSelectedChange}
+          onSort={props.onSort}
+          hidden={asCards}
+        />
+        {/* biome-ignore lint/a11y/useSemanticElements: a table element cannot hold rows that stand at a distance */}
+        <div role="rowgroup" className={styles.body} style={{ blockSize: virtualizer.getTotalSize() }}>
+          {shown.map((item) => {
+            const row = rows[item.index];
+            return (
+              <VirtualRow
+                key={item.key}
+                index={item.index}
+                start={item.start}
+                row={row}
+                name={row === undefined ? '' : props.rowName(row)}
+                columns={columns}
+                card={asCards ? props.card : undefined}
+                measure={asCards ? virtualizer.measureElement : undefined}
+                reachable={item.index === reachable}
+                selected={selected === undefined ? undefined : row !== undefined && selected.has(rowKey(row))}
+                onTick={(range) => tick(item.index, range)}
+                onOpen={row === undefined || !props.onOpen ? undefined : () => props.onOpen?.(row)}
+                onFocus={() => setCurrent(item.index)}
+                onKeyDown={(event) => press(event, item.index)}
+              />
+            );
+          })}
+        </div>
+      </div>
+    </div>
+  );
+}
