@@ -1,14 +1,8 @@
+import type { FlangeSpecification } from '@seatwell/contract';
 import type { Cell, Reading } from './reading.ts';
 import { parseWords, type Words } from './words.ts';
 
-export type Facing =
-  | 'raised-face'
-  | 'flat-face'
-  | 'ring-joint'
-  | 'tongue-and-groove'
-  | 'male-and-female'
-  | 'o-ring-groove'
-  | 'lens';
+export type Facing = FlangeSpecification['facing'];
 
 /** Facings of ASME B16.5 and EN 1092-1 in trade words. */
 const facings: readonly Words<Facing>[] = [
@@ -33,16 +27,10 @@ const facings: readonly Words<Facing>[] = [
     words: /\b(t g|tg|tongue|groove face|type [cd])\b/,
   },
   {
-    code: 'male-and-female',
-    label: 'male and female',
-    words: /\b(m f|mf|male|female|spigot|recess|type [ef])\b/,
+    code: 'other',
+    label: 'other (male and female, O-ring groove, lens)',
+    words: /\b(m f|mf|male|female|spigot|recess|o ring|lens|other|type [efgh])\b/,
   },
-  {
-    code: 'o-ring-groove',
-    label: 'O-ring groove',
-    words: /\b(o ring|type [gh])\b/,
-  },
-  { code: 'lens', label: 'lens', words: /\blens\b/ },
 ];
 
 /** Reads a facing: `RF`, `FF`, `RTJ`, `raised face`, EN 1092-1 `type B1`. Words for two facings are asked. */

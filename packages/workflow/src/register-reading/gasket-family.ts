@@ -1,23 +1,9 @@
+import type { GasketFamilyCode } from '@seatwell/contract';
 import type { Cell, Reading } from './reading.ts';
 import { type OpenWords, parseWords, type Words } from './words.ts';
 
-export type GasketFamily =
-  | 'spiral-wound'
-  | 'grooved-metal'
-  | 'corrugated-metal'
-  | 'jacketed'
-  | 'flat-metal'
-  | 'ring-joint'
-  | 'fibre-sheet'
-  | 'ptfe-sheet'
-  | 'eptfe-sheet'
-  | 'graphite-sheet'
-  | 'elastomer'
-  | 'isolation-kit'
-  | 'none';
-
 // Rank: the construction goes before its filler or facing, the sheet before its binder.
-const families: readonly Words<GasketFamily>[] = [
+const families: readonly Words<GasketFamilyCode>[] = [
   {
     code: 'isolation-kit',
     label: 'isolation kit',
@@ -98,7 +84,7 @@ const families: readonly Words<GasketFamily>[] = [
   },
 ];
 
-const open: readonly OpenWords<GasketFamily>[] = [
+const open: readonly OpenWords<GasketFamilyCode>[] = [
   {
     words: /\b(sheet|soft|cut|full face|ibc)\b/,
     codes: ['fibre-sheet', 'ptfe-sheet', 'graphite-sheet', 'elastomer'],
@@ -113,7 +99,7 @@ const open: readonly OpenWords<GasketFamily>[] = [
  * Reads a gasket family in trade words: `SWG`, `spiral wound 316/graphite`, `kammprofile`, `CNAF`, `PTFE`, `R23` …
  * The construction decides, not its filler; words that fit several families are asked.
  */
-export function parseGasketFamily(cell: Cell): Reading<GasketFamily> {
+export function parseGasketFamily(cell: Cell): Reading<GasketFamilyCode> {
   // An envelope gasket is a PTFE skin around a core of fibre or elastomer: neither word alone describes it.
   const table = /envelope/i.test(String(cell)) ? families.filter((line) => (line.rank ?? 0) > 2) : families;
   return parseWords(cell, 'gasket family', table, [

@@ -1,32 +1,13 @@
+import type { JointKind } from '@seatwell/contract';
 import { type Cell, plainWords, type Reading, read } from './reading.ts';
 import { type OpenWords, parseWords, type Words } from './words.ts';
 
-export type JointKind =
-  | 'flange-pair'
-  | 'insert'
-  | 'girth'
-  | 'manway'
-  | 'ring-joint'
-  | 'compact-flange'
-  | 'clamp'
-  | 'lined'
-  | 'grp'
-  | 'cast-iron'
-  | 'machine-nozzle'
-  | 'isolation-kit';
-
-export type InsertType =
-  | 'spade'
-  | 'spectacle-blind'
-  | 'spacer'
-  | 'orifice-plate'
-  | 'wafer-valve'
-  | 'tubesheet'
-  | 'other';
+/** What sits between the two flanges of an insert joint; the words are those of the clamped parts. */
+export type InsertType = 'spade' | 'spectacle' | 'spacer' | 'orifice-plate' | 'wafer-valve' | 'tubesheet';
 
 export interface KindValue {
   readonly kind: JointKind;
-  /** What sits between the two flanges of an insert joint. */
+  /** Known only where the words say what is inserted. */
   readonly insert?: InsertType;
 }
 
@@ -62,27 +43,15 @@ const kinds: readonly Words<JointKind>[] = [
     rank: 2,
   },
   {
-    code: 'clamp',
+    code: 'clamp-connector',
     label: 'clamp or hub connector',
     words: /\b(clamp|clamped|hub)\b/,
     rank: 2,
   },
   {
     code: 'lined',
-    label: 'lined',
-    words: /\b(lined|lining|glass lined|rubber lined)\b/,
-    rank: 2,
-  },
-  {
-    code: 'grp',
-    label: 'GRP',
-    words: /\b(grp|frp|gre|rtrp|fibreglass|fiberglass)\b/,
-    rank: 2,
-  },
-  {
-    code: 'cast-iron',
-    label: 'cast iron',
-    words: /\b(cast iron|ci|gg25|ductile iron)\b/,
+    label: 'lined, GRP or cast iron',
+    words: /\b(lined|lining|grp|frp|gre|rtrp|fibreglass|fiberglass|cast iron|ci|gg25|ductile iron)\b/,
     rank: 2,
   },
   {
@@ -121,7 +90,7 @@ const open: readonly OpenWords<JointKind>[] = [
 ];
 
 const inserts: readonly (readonly [RegExp, InsertType])[] = [
-  [/\b(spectacles?|spec blind|figure 8|fig 8)\b/, 'spectacle-blind'],
+  [/\b(spectacles?|spec blind|figure 8|fig 8)\b/, 'spectacle'],
   [/\b(orifice|restriction)\b/, 'orifice-plate'],
   [/\b(wafer|lug(ged)? valve|sandwich)\b/, 'wafer-valve'],
   [/\btube ?sheet\b/, 'tubesheet'],
@@ -138,6 +107,6 @@ export function parseKind(cell: Cell): Reading<KindValue> {
   if (kind.ok !== true) return kind;
   if (kind.value !== 'insert') return read({ kind: kind.value });
   const text = plainWords(cell);
-  const insert = inserts.find(([words]) => words.test(text))?.[1] ?? 'other';
-  return read({ kind: 'insert', insert });
+  const insert = inserts.find(([words]) => words.test(text))?.[1];
+  return read(insert === undefined ? { kind: 'insert' } : { kind: 'insert', insert });
 }

@@ -39,7 +39,7 @@ function ofPn(value: number, cell: Cell): Reading<string> {
   const asClass = classOfIsoPn.get(value);
   if (asClass !== undefined) {
     return ask('rating-iso-pn', `PN ${value} is the ISO 7005-1 name of class ${asClass}. Is class ${asClass} meant?`, [
-      { value: String(asClass), label: `class ${asClass}` },
+      { value: `class ${asClass}`, label: `class ${asClass}` },
     ]);
   }
   const remedy =

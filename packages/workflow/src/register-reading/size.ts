@@ -52,7 +52,8 @@ function bare(value: number, cell: Cell, system: SizeSystem | undefined): Readin
 }
 
 /** NB, nominal bore, is written after inches and after millimetres alike. */
-function nominalBore(value: number, cell: Cell): Reading<SizeValue> {
+function nominalBore(value: number, cell: Cell, system: SizeSystem | undefined): Reading<SizeValue> {
+  if (system !== undefined) return bare(value, cell, isNps(value) && isDn(value) ? system : undefined);
   if (value === 6 || value === 8) return askSystem(value, cell);
   return isDn(value) ? dn(value, cell) : nps(value, cell);
 }
@@ -96,6 +97,6 @@ export function parseSize(cell: Cell, system?: SizeSystem): Reading<SizeValue> {
     return names.includes('DN') ? dn(value, cell) : nps(value, cell);
   }
   if (names.includes('DN') || unit === 'MM') return dn(value, cell);
-  if (names.includes('NB')) return nominalBore(value, cell);
+  if (names.includes('NB')) return nominalBore(value, cell, system);
   return bare(value, cell, system);
 }

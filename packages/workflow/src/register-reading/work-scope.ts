@@ -1,14 +1,6 @@
+import type { WorkScope } from '@seatwell/contract';
 import type { Cell, Reading } from './reading.ts';
 import { type OpenWords, parseWords, type Words } from './words.ts';
-
-export type WorkScope =
-  | 'break-and-remake'
-  | 'new'
-  | 'retighten-ambient'
-  | 'test-only'
-  | 'start-up-retorque'
-  | 'live-tightening'
-  | 'hot-bolting';
 
 const scopes: readonly Words<WorkScope>[] = [
   {

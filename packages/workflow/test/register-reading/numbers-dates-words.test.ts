@@ -175,8 +175,8 @@ describe('trade words', () => {
     ['Flange', { kind: 'flange-pair' }],
     ['blind flange', { kind: 'flange-pair' }],
     ['Spade', { kind: 'insert', insert: 'spade' }],
-    ['Spec. blind', { kind: 'insert', insert: 'spectacle-blind' }],
-    ['Fig. 8', { kind: 'insert', insert: 'spectacle-blind' }],
+    ['Spec. blind', { kind: 'insert', insert: 'spectacle' }],
+    ['Fig. 8', { kind: 'insert', insert: 'spectacle' }],
     ['Orifice flange', { kind: 'insert', insert: 'orifice-plate' }],
     ['Wafer check valve', { kind: 'insert', insert: 'wafer-valve' }],
     ['Ring spacer', { kind: 'insert', insert: 'spacer' }],
@@ -185,10 +185,10 @@ describe('trade words', () => {
     ['Exchanger girth flange', { kind: 'girth' }],
     ['Manway 24"', { kind: 'manway' }],
     ['RTJ flange', { kind: 'ring-joint' }],
-    ['Clamp connector', { kind: 'clamp' }],
+    ['Clamp connector', { kind: 'clamp-connector' }],
     ['compact flange', { kind: 'compact-flange' }],
     ['PTFE lined flange', { kind: 'lined' }],
-    ['GRP flange', { kind: 'grp' }],
+    ['GRP flange', { kind: 'lined' }],
     ['Pump suction nozzle', { kind: 'machine-nozzle' }],
     ['insulation kit', { kind: 'isolation-kit' }],
     ['flange-pair', { kind: 'flange-pair' }],
@@ -238,7 +238,7 @@ describe('trade words', () => {
     ['RTJ', 'ring-joint'],
     ['Type B1', 'raised-face'],
     ['T&G', 'tongue-and-groove'],
-    ['M/F', 'male-and-female'],
+    ['M/F', 'other'],
   ])('facing %s is %s', (written, facing) => expect(valueRead(parseFacing(written))).toBe(facing));
   it('two facings in one cell are asked', () => expect(questionOf(parseFacing('RF/FF')).choices).toHaveLength(2));
   it.each([

@@ -142,7 +142,7 @@ describe('ratings', () => {
     expect(valueRead(parseRating('250', 'PN'))).toEqual({ rating: 'PN250' });
   });
   it('asks whether the ISO name of a class is meant', () => {
-    expect(questionOf(parseRating('PN20')).choices).toEqual([{ value: '150', label: 'class 150' }]);
+    expect(questionOf(parseRating('PN20')).choices).toEqual([{ value: 'class 150', label: 'class 150' }]);
   });
   it.each([
     ['155', 'rating-unknown'],
