@@ -391,7 +391,7 @@ export class JointState {
     let end = this.#moveTo(1);
     const guessed = this.#guessed;
     this.#guessed = false;
-    if (guessed && end === end) {
+    if (guessed && !Number.isNaN(end)) {
       this.#accept();
       return;
     }

@@ -12,8 +12,7 @@ const STRIDE = 45;
 const LR = 6;
 const RR = 15;
 const PIVOT = 21;
-const MAP_LEFT = 27;
-const MAP_RIGHT = 36;
+const MAP_LEFT = 27; // the map from the right end follows at 36
 
 export class RingTree {
   readonly count: number;

@@ -1,0 +1,101 @@
+import { requireInRange } from '../checks.ts';
+import { checkJoint } from './check-joint.ts';
+import { jointModel } from './joint-model.ts';
+import { JointState } from './joint-state.ts';
+import { seededNormal } from './random.ts';
+import { type SolverStep, solverSteps } from './sequence-steps.ts';
+import { type LoadStatistics, loadStatistics, runPasses, type SimulationRequest } from './simulate.ts';
+
+/** Scaling of the gasket's compression at the ends of the band. */
+export const COMPRESSION_FACTORS: readonly number[] = [0.5, 1, 1.5];
+/** Runs with scattered tool loads; the band takes their 5th and 95th percentile. */
+export const SCATTER_RUNS = 60;
+
+/** Range of the final loads, percent of target. */
+export interface LoadBand {
+  readonly low: { readonly min: number; readonly mean: number };
+  readonly high: { readonly min: number; readonly mean: number };
+}
+
+/** What the tool's loads scatter by. */
+export interface ToolScatter {
+  /** Half width of the range that holds 95 of 100 loads, percent. */
+  readonly scatter_percent: number;
+  readonly seed: number;
+  readonly runs?: number;
+}
+
+function finalLoads(
+  request: SimulationRequest,
+  passes: readonly (readonly SolverStep[])[],
+  compressionFactor: number,
+): LoadStatistics {
+  const { joint, target_N, choices } = request;
+  const state = new JointState(jointModel(joint, { ...choices, compressionFactor }), target_N, choices?.reach);
+  runPasses(state, passes, target_N, request.creep_mm3_per_N ?? 0);
+  return loadStatistics(state.loads, target_N);
+}
+
+function scattered(
+  passes: readonly (readonly SolverStep[])[],
+  deviation: number,
+  normal: () => number,
+): readonly (readonly SolverStep[])[] {
+  return passes.map((steps) =>
+    steps.map((step) => ({
+      bolts: step.bolts,
+      shares: step.shares.map((share) => Math.max(0.01 * share, share * (1 + deviation * normal()))),
+    })),
+  );
+}
+
+/** Value below which a share of the sorted values lies. */
+function percentile(values: readonly number[], share: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.max(0, Math.round(share * (sorted.length - 1))))]!;
+}
+
+/**
+ * Band of the final loads: gasket compression at half and one and a half times its curve, and tool scatter.
+ *
+ * @param request as for `simulateTightening`
+ * @param scatter tool scatter, where known; loads are drawn normally, cut off at three standard deviations
+ * @returns lowest and highest of the lowest and of the mean load, percent of target
+ * @throws CalcRefusal as `simulateTightening`
+ */
+export function simulationBand(request: SimulationRequest, scatter?: ToolScatter): LoadBand {
+  checkJoint(request.joint);
+  requireInRange([
+    ['target_N', request.target_N, { min: 0, open: true }],
+    ['scatter_percent', scatter?.scatter_percent, { min: 0, max: 60 }],
+    ['runs', scatter?.runs, { min: 1, max: 1000 }],
+  ]);
+  const passes = solverSteps(request.passes, request.joint.boltCount);
+  const finals = COMPRESSION_FACTORS.map((factor) => finalLoads(request, passes, factor));
+  const minima = finals.map((final) => final.min);
+  const means = finals.map((final) => final.mean);
+  if (scatter !== undefined && scatter.scatter_percent > 0) {
+    const normal = seededNormal(scatter.seed);
+    const runs = Array.from({ length: scatter.runs ?? SCATTER_RUNS }, () =>
+      finalLoads(request, scattered(passes, scatter.scatter_percent / 200, normal), 1),
+    );
+    for (const share of [0.05, 0.95]) {
+      minima.push(
+        percentile(
+          runs.map((run) => run.min),
+          share,
+        ),
+      );
+      means.push(
+        percentile(
+          runs.map((run) => run.mean),
+          share,
+        ),
+      );
+    }
+  }
+  return {
+    low: { min: Math.min(...minima), mean: Math.min(...means) },
+    high: { min: Math.max(...minima), mean: Math.max(...means) },
+  };
+}
