@@ -1,12 +1,4 @@
-import type {
-  CheckingLevel,
-  Criticality,
-  JointKind,
-  ProcedureContent,
-  QualifiedFor,
-  Role,
-  ShutdownSettings,
-} from '@seatwell/contract';
+import type { ProcedureContent, QualifiedFor, Role, ShutdownSettings } from '@seatwell/contract';
 import type { JointState, MakeState, TargetEvidence } from './state.ts';
 
 export interface PersonFacts {
@@ -146,6 +138,26 @@ export interface RuleContext {
   /** joints of the same lot (pack, crew, procedure, shift) with a rejected check, by tag */
   readonly lotRejections: readonly string[];
   readonly unclosedPunchA: number;
+  /** the event that a correction, revocation or settlement names; null = there is none with this id */
+  readonly named?: NamedEvent | null;
+}
+
+/** What the rules of a pack look at (pack-released): the pack itself is in `pack`. */
+export type PackContext = Pick<
+  RuleContext,
+  'workTime' | 'workDay' | 'shiftEndDay' | 'settings' | 'tools' | 'pack' | 'signed' | 'actorRoles'
+>;
+
+/** The event that a correction, revocation or settlement names. */
+export interface NamedEvent {
+  readonly eventId: string;
+  readonly type: string;
+  readonly payload: unknown;
+  readonly makeId: string | null;
+  readonly performedBy: readonly string[];
+  readonly revoked: boolean;
+  /** a fact in review that nobody has settled */
+  readonly inReview: boolean;
 }
 
 /** What the rules are asked about. */
@@ -153,5 +165,3 @@ export interface RuleQuestion {
   readonly type: string;
   readonly payload: unknown;
 }
-
-export type { CheckingLevel, Criticality, JointKind, TargetEvidence };

@@ -96,6 +96,8 @@ export interface TargetEvidence {
   readonly boltCondition: 'new' | 'reused' | 'either';
   readonly lubricant: string;
   readonly lubricantId: string | null;
+  readonly gasketDataId?: string | null;
+  readonly tableId?: string | null;
   readonly sources: readonly string[];
 }
 
@@ -163,6 +165,10 @@ export interface MakeState {
   readonly stageSince: string | null;
   readonly rejected: boolean;
   readonly leaking: boolean;
+  /** the leak was found under pressure and operations has not released the joint again since */
+  readonly underPressure: boolean;
+  /** leaked at some time in this make: asks for measured flatness when it is opened */
+  readonly hasLeaked: boolean;
   readonly retighten: boolean;
   readonly provisionalTools: readonly string[];
   readonly implausible: readonly string[];
@@ -177,6 +183,7 @@ export interface MakeState {
   readonly procedure: ProcedureEvidence | null;
   readonly target: TargetEvidence | null;
   readonly permitId: string | null;
+  readonly openedAt: string | null;
   readonly openedBy: readonly string[];
   readonly facesAcceptedAt: string | null;
   readonly boltingCondition: 'new' | 'reused' | null;
@@ -199,6 +206,8 @@ export interface MakeState {
   readonly studsReplaced: readonly number[];
   /** everyone who nipped up or recorded a pass of this make: four eyes go by person */
   readonly workedBy: readonly string[];
+  /** everyone who recorded nipping up or a pass, with or without having worked on it */
+  readonly workRecordedBy: readonly string[];
   readonly toolsUsed: readonly string[];
   readonly sampleDrawn: boolean;
   readonly lotKey: string | null;
@@ -207,6 +216,9 @@ export interface MakeState {
   readonly witnessed: readonly ('tightening' | 'test')[];
   readonly provenAt: string | null;
   readonly handedOverAt: string | null;
+  /** decisions that no longer stand on what they were signed over */
+  readonly superseded: readonly { readonly eventId: string; readonly type: string }[];
+  /** work time of the latest event folded into this make */
   readonly lastEventAt: string | null;
   readonly lastEventBy: readonly string[];
 }

@@ -12,6 +12,7 @@ import {
   qualifiedFor,
   role,
   tighteningMethod,
+  workScope,
 } from '../primitives.ts';
 
 export const reach = z.discriminatedUnion('kind', [
@@ -50,6 +51,8 @@ export const procedureContent = z.strictObject({
     gasketFamilies: z.array(gasketFamily),
     leastBolts: z.int().min(3),
     mostBolts: z.int().max(400),
+    /** absent = work on a joint out of service; work in service must be named */
+    workScopes: z.array(workScope).optional(),
   }),
   policy: z.strictObject({
     area: z.enum(['tensile', 'root']),

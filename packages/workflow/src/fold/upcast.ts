@@ -1,0 +1,26 @@
+import { CATALOGUE, isEventType } from '../catalogue.ts';
+
+type Upcaster = (payload: unknown) => unknown;
+
+/** UPCASTERS[type][v] turns a payload of version v into version v + 1. Empty in the first release. */
+const UPCASTERS: Readonly<Record<string, Readonly<Record<number, Upcaster>>>> = {};
+
+/**
+ * The payload in the current version of its type.
+ * @throws Error when the type is unknown, the version is newer than this release, or a step is missing.
+ */
+export function upcast(type: string, v: number, payload: unknown): unknown {
+  if (!isEventType(type)) throw new Error(`Event type "${type}" is not in the catalogue of this release.`);
+  const current = CATALOGUE[type].currentVersion;
+  if (!Number.isInteger(v) || v < 1 || v > current)
+    throw new Error(
+      `Event "${type}" has payload version ${v}; this release reads 1 to ${current}. Update the program.`,
+    );
+  let result = payload;
+  for (let version = v; version < current; version += 1) {
+    const step = UPCASTERS[type]?.[version];
+    if (!step) throw new Error(`Event "${type}" has no upcaster from version ${version}.`);
+    result = step(result);
+  }
+  return result;
+}

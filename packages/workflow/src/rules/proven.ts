@@ -1,0 +1,259 @@
+import type { Payload } from '@seatwell/contract';
+import type { PackContext, PackFacts, RuleContext } from '../context.ts';
+import { relaxationDue, unclearedTools } from '../derived/flags.ts';
+import { type Finding, list, type PackRule, packRule, type Rule, rule } from './rule.ts';
+import { notCalibrated } from './tools.ts';
+
+const proven = { events: ['proven'] as const };
+const released = { events: ['pack-released'] as const };
+
+/** An exempt closure is not put under pressure: its proof is the witnessed closing. */
+const underTest = (payload: Payload<'proven'>): boolean => payload.way !== 'exempt-closure';
+
+const NO_PACK: Finding = { detail: 'The joint is in no test pack that could be looked at.' };
+
+type Readiness = NonNullable<PackFacts['released']>;
+
+interface ReadinessRule {
+  readonly what: string;
+  readonly sentence: string;
+  readonly why: string;
+  readonly remedy: string;
+  readonly clearedBy: readonly ('inspector' | 'operations')[];
+  readonly test: (released: Readiness, context: PackContext) => Finding | null;
+}
+
+/** What has to be so before pressure is put on a pack: asked at its release, and again at each proof. */
+const READINESS: readonly ReadinessRule[] = [
+  {
+    what: 'boundary-walked',
+    sentence: 'The boundary of the pack was walked.',
+    why: 'A valve or blind that is not where the drawing has it sends the pressure elsewhere.',
+    remedy: 'Walk the boundary against the drawing.',
+    clearedBy: ['inspector', 'operations'],
+    test: ({ boundaryWalked }) => (boundaryWalked ? null : { detail: 'The boundary was not walked.' }),
+  },
+  {
+    what: 'blinds-rated',
+    sentence: 'Every blind of the pack is rated for the test pressure.',
+    why: 'A blind that is too thin lets go under test.',
+    remedy: 'Fit blinds of the rating.',
+    clearedBy: ['inspector'],
+    test: ({ blindsRated }) => (blindsRated ? null : { detail: 'The rating of the blinds is not confirmed.' }),
+  },
+  {
+    what: 'relief-valves-out',
+    sentence: 'Relief valves are out or blinded for the test.',
+    why: 'They lift below the test pressure and are spoilt by it.',
+    remedy: 'Take the relief valves out.',
+    clearedBy: ['inspector', 'operations'],
+    test: ({ reliefValvesOut }) => (reliefValvesOut ? null : { detail: 'Relief valves are not out.' }),
+  },
+  {
+    what: 'metal-temperature',
+    sentence: 'The metal is warm enough for the test.',
+    why: 'Cold steel breaks without warning.',
+    remedy: 'Warm the metal or the medium.',
+    clearedBy: ['inspector'],
+    test: ({ metalTemperature_C }, { settings }) =>
+      metalTemperature_C < settings.leastMetalTemperature_C
+        ? {
+            detail: `The metal is at ${metalTemperature_C} °C.`,
+            limit: `${settings.leastMetalTemperature_C} °C`,
+          }
+        : null,
+  },
+  {
+    what: 'gauges-calibrated',
+    sentence: 'The test gauges are in calibration.',
+    why: 'The gauge is the only witness of the pressure.',
+    remedy: 'Fit calibrated gauges and name them.',
+    clearedBy: ['inspector'],
+    test: ({ gaugeIds }, context) => {
+      if (gaugeIds.length === 0) return { detail: 'No gauge is named.', limit: 'at least one' };
+      const off = gaugeIds.flatMap((id) => notCalibrated(context.tools[id], context) ?? []);
+      return off.length === 0 ? null : { detail: `Not in calibration: ${list(off)}.` };
+    },
+  },
+];
+
+const atRelease: readonly PackRule[] = READINESS.map(({ what, test, ...words }) =>
+  packRule({ ...released, ...words, code: `pack.${what}`, floor: true, test }),
+);
+
+const atProof: readonly Rule[] = READINESS.map(({ what, test, ...words }) =>
+  rule({
+    ...proven,
+    ...words,
+    code: `proven.${what}`,
+    floor: true,
+    // Not released: `proven.pack-released` says so.
+    test: (payload, context) =>
+      underTest(payload) && context.pack?.released ? test(context.pack.released, context) : null,
+  }),
+);
+
+const readingsThatHold = ({ pack }: RuleContext) =>
+  pack?.readings.filter((r) => r.pressure_MPa >= pack.pressure_MPa && r.held_min >= pack.hold_min) ?? [];
+
+const ownProofRules: readonly Rule[] = [
+  rule({
+    ...proven,
+    code: 'proven.pack-released',
+    sentence: 'The test pack of the joint is released.',
+    why: 'Nobody puts pressure on what was not walked and released.',
+    remedy: 'Release the pack.',
+    clearedBy: ['inspector'],
+    floor: true,
+    test: (payload, { pack }) => {
+      if (!underTest(payload)) return null;
+      if (!pack) return NO_PACK;
+      return pack.released ? null : { detail: `Pack ${pack.number} is not released.` };
+    },
+  }),
+  rule({
+    ...proven,
+    code: 'proven.way',
+    sentence: 'The joint is proven in the way that is planned for it.',
+    why: 'A sniff test does not show what a pressure test shows.',
+    remedy: 'Prove it in the way planned, or plan another.',
+    clearedBy: ['engineer', 'inspector'],
+    test: (payload, { make, pack }) => {
+      if (payload.way !== make.proof) return { detail: `Proven by ${payload.way}.`, limit: make.proof };
+      return underTest(payload) && pack && pack.way !== payload.way
+        ? { detail: `Pack ${pack.number} is a ${pack.way}.`, limit: payload.way }
+        : null;
+    },
+  }),
+  rule({
+    ...proven,
+    code: 'proven.no-A-items',
+    sentence: 'No category A item is open on the joint or its pack.',
+    why: 'Category A is what must be done before the test.',
+    remedy: 'Close the A items.',
+    clearedBy: ['inspector'],
+    floor: true,
+    test: (_payload, { pack, unclosedPunchA }) => {
+      const items = pack?.unclosedA ?? [];
+      if (items.length > 0) return { detail: `${items.length} open: ${list(items)}.`, limit: 0 };
+      return unclosedPunchA > 0 ? { detail: `${unclosedPunchA} A items are open on the joint.`, limit: 0 } : null;
+    },
+  }),
+  rule({
+    ...proven,
+    code: 'proven.no-relaxation-due',
+    sentence: 'No relaxation pass is due on the joint or in its pack.',
+    why: 'After the test the joint is full, and nobody retightens it.',
+    remedy: 'Make the relaxation passes.',
+    clearedBy: ['chargehand'],
+    floor: true,
+    test: (_payload, { pack, joint, make, settings }) => {
+      const own = relaxationDue(joint, make, settings) ? [joint.tag] : [];
+      const due = [...new Set([...own, ...(pack?.relaxationDue ?? [])])];
+      return due.length === 0 ? null : { detail: `Due on ${list(due)}.`, limit: 0 };
+    },
+  }),
+  rule({
+    ...proven,
+    code: 'proven.no-provisional-tool',
+    sentence: 'Every provisional tool that tightened the joint or its pack is cleared.',
+    why: 'Until its certificate is confirmed, nobody knows what it tightened to.',
+    remedy: 'Confirm the calibration, or retighten with another tool.',
+    clearedBy: ['inspector'],
+    floor: true,
+    test: (_payload, { pack, joint, make, tools }) => {
+      const own = unclearedTools(make, tools).length > 0 ? [joint.tag] : [];
+      const off = [...new Set([...own, ...(pack?.provisionalTools ?? [])])];
+      return off.length === 0 ? null : { detail: `Not cleared on ${list(off)}.`, limit: 0 };
+    },
+  }),
+  rule({
+    ...proven,
+    code: 'proven.pressure-held',
+    sentence: 'Pressure and hold of the test were reached.',
+    why: 'A test that was not held proves nothing.',
+    remedy: 'Hold the pressure and record the reading.',
+    clearedBy: ['inspector'],
+    test: (payload, context) => {
+      const { pack } = context;
+      if (!underTest(payload) || !pack || readingsThatHold(context).length > 0) return null;
+      const best = [...pack.readings].sort((a, b) => b.pressure_MPa - a.pressure_MPa)[0];
+      const limit = `${pack.pressure_MPa} MPa for ${pack.hold_min} min`;
+      return best
+        ? { detail: `The best reading is ${best.pressure_MPa} MPa for ${best.held_min} min.`, limit }
+        : { detail: 'There is no reading.', limit };
+    },
+  }),
+  rule({
+    ...proven,
+    code: 'proven.joint-result',
+    sentence: 'The test has a result for this joint, and it does not leak.',
+    why: 'A joint that nobody looked at is not proven by its neighbours.',
+    remedy: 'Look at the joint under pressure and record its result.',
+    clearedBy: ['inspector'],
+    test: (payload, context) => {
+      if (!underTest(payload) || !context.pack) return null;
+      const results = readingsThatHold(context)
+        .flatMap((reading) => reading.results)
+        .filter(({ makeId }) => makeId === context.make.makeId);
+      const last = results.at(-1);
+      if (!last) return { detail: 'No reading at test pressure has a result for this joint.' };
+      return last.result === 'leak' ? { detail: 'The last result of this joint is a leak.' } : null;
+    },
+  }),
+  rule({
+    ...proven,
+    code: 'proven.closure-witnessed',
+    sentence: 'The closing of an exempt joint was witnessed.',
+    why: 'What is not tested is at least seen.',
+    remedy: 'The witness signs the tightening, or the joint is tested.',
+    clearedBy: ['witness'],
+    test: (payload, { make }) =>
+      underTest(payload) || make.witnessed.includes('tightening')
+        ? null
+        : { detail: 'The tightening of this exempt closure was not witnessed.' },
+  }),
+];
+
+export const provenRules: readonly Rule[] = [...ownProofRules, ...atProof];
+
+export const packRules: readonly PackRule[] = [
+  ...atRelease,
+  packRule({
+    ...released,
+    code: 'pack.no-A-items',
+    sentence: 'No category A item is open in the pack.',
+    why: 'Category A is what must be done before the test.',
+    remedy: 'Close the A items.',
+    clearedBy: ['inspector'],
+    floor: true,
+    test: (_payload, { pack }) => {
+      if (!pack) return NO_PACK;
+      return pack.unclosedA.length > 0 ? { detail: `Open: ${list(pack.unclosedA)}.`, limit: 0 } : null;
+    },
+  }),
+  packRule({
+    ...released,
+    code: 'pack.no-relaxation-due',
+    sentence: 'No relaxation pass is due in the pack.',
+    why: 'After the test the joint is full, and nobody retightens it.',
+    remedy: 'Make the relaxation passes.',
+    clearedBy: ['inspector'],
+    floor: true,
+    test: (_payload, { pack }) =>
+      pack && pack.relaxationDue.length > 0 ? { detail: `Due on ${list(pack.relaxationDue)}.`, limit: 0 } : null,
+  }),
+  packRule({
+    ...released,
+    code: 'pack.no-provisional-tool',
+    sentence: 'Every provisional tool that tightened in the pack is cleared.',
+    why: 'Until its certificate is confirmed, nobody knows what it tightened to.',
+    remedy: 'Confirm the calibration, or retighten with another tool.',
+    clearedBy: ['inspector'],
+    floor: true,
+    test: (_payload, { pack }) =>
+      pack && pack.provisionalTools.length > 0
+        ? { detail: `Not cleared on ${list(pack.provisionalTools)}.`, limit: 0 }
+        : null,
+  }),
+];
