@@ -71,6 +71,11 @@ export class JointState {
     for (let station = 0; station < stations; station++) this.#assemble(station);
   }
 
+  /** Load that accuracy is measured by, N. */
+  get reference_N(): number {
+    return this.#reference;
+  }
+
   get takeUp(): Float64Array {
     return this.#points.takeUp;
   }
