@@ -1,10 +1,25 @@
 export {
-  type Flange,
-  type FlangeKey,
-  findFlange,
-  listFlangeRatings,
-  listFlangeSizes,
-} from './flanges/find-flange.ts';
+  type AlignmentRequest,
+  alignmentLimits,
+  judgeAlignment,
+  type Limit,
+  SHAFT_MOVEMENT_LIMIT_MM,
+} from './alignment/alignment-limits.ts';
+export { type FaceLimits, faceLimits, judgeImperfection } from './alignment/face-limits.ts';
+export { blindThickness } from './blind/blind-thickness.ts';
+export { BOLTING_GRADES, type BoltingGrade, boltingGrade, nutPairing } from './bolting/bolting-grade.ts';
+export { findNut, type Nut, nutOf } from './bolting/nuts.ts';
+export { COATING_LIMITS } from './bolting/pairing.ts';
+export { type FlangeStress, type FlangeStressRequest, flangeStress } from './code-loads/flange-stress.ts';
+export {
+  type GasketLoads,
+  type GasketLoadsRequest,
+  gasketLoads,
+  requiredBoltArea,
+} from './code-loads/gasket-loads.ts';
+export { type ElongationRequest, elongation, loadFromElongation, turnOfNut } from './elongation/elongation.ts';
+export { type Flange, type FlangeKey, findFlange, listFlangeRatings, listFlangeSizes } from './flanges/find-flange.ts';
+export { type WeldNeckHub, weldNeckHub } from './flanges/hub-dimensions.ts';
 export {
   FLANGE_STANDARDS,
   type FlangeStandard,
@@ -12,8 +27,35 @@ export {
   flangeSize,
   flangeStandard,
 } from './flanges/keys.ts';
+export { pressureRating, type RatingAnswer, ratingCheck } from './flanges/rating-check.ts';
+export {
+  GASKET_FAMILIES,
+  GASKET_FAMILY_CODES,
+  type GasketFamily,
+  type GasketFamilyCode,
+  gasketFamily,
+} from './gaskets/families.ts';
+export {
+  type GasketDimensions,
+  type GasketFactorRow,
+  gasketDimensions,
+  gasketFactors,
+} from './gaskets/gasket-data.ts';
+export { type KitLine, kitList } from './kit/kit-list.ts';
+export { type PneumaticTest, type PneumaticTestRequest, pneumaticTest } from './pressure-test/pneumatic.ts';
+export {
+  gasPressureAtTemperature,
+  gaugeRange,
+  liquidPressureRise,
+  metalTemperatureMargin,
+  pneumaticUpperLimit,
+  sensitiveLeakTestPressure,
+  strengthTestPressure,
+  tightnessTestPressure,
+} from './pressure-test/test-pressure.ts';
 export { CalcRefusal, type RefusalItem } from './refusal.ts';
 export {
+  DEFAULT_PASS_PERCENTS,
   SEQUENCE_PATTERNS,
   type SequencePattern,
   type SequenceRequest,
@@ -24,13 +66,19 @@ export {
   type TighteningSequence,
   tighteningSequence,
 } from './sequence/tightening-sequence.ts';
-export {
-  inchFraction,
-  parseThread,
-  type ThreadDesignation,
-} from './threads/designation.ts';
+export { wrenchTime } from './sequence/wrench-time.ts';
+export { type StudLength, type StudLengthRequest, studLength } from './stud-length/stud-length.ts';
+export { METHOD_SCATTER, TIGHTENING_METHODS, type TighteningMethod } from './target/methods.ts';
+export type { GasketLimits, TargetAnswer, TargetRequest, WindowLimit } from './target/request.ts';
+export { type TargetTableRow, targetTable } from './target/target-table.ts';
+export { targetWindow } from './target/target-window.ts';
+export { type WeakJoint, weakStandardJoints } from './target/weak-joints.ts';
+export { type TensionerAnswer, type TensionerRequest, tensioner } from './tensioner/tensioner.ts';
+export { inchFraction, parseThread, type ThreadDesignation } from './threads/designation.ts';
 export { type ThreadGeometry, threadGeometry } from './threads/geometry.ts';
 export { assemblyLoad, torsionFactor } from './torque/assembly-load.ts';
+export type { Lubricant } from './torque/friction.ts';
+export { type HydraulicWrench, hydraulicPressure, type PressureTorquePair } from './torque/hydraulic-pressure.ts';
 export {
   type FrictionModel,
   type LoadRequest,
@@ -41,5 +89,6 @@ export {
   type TorqueRequest,
   torqueFromLoad,
 } from './torque/torque.ts';
+export { celsiusOf, convert, fahrenheitOf, type Quantity, UNITS } from './units.ts';
 export { CALC_VERSION } from './version.ts';
 export type { Explained, Warning, WorkingStep } from './working.ts';

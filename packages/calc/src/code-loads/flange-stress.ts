@@ -1,0 +1,310 @@
+import { finite, NOT_NEGATIVE, POSITIVE, requireInRange } from '../checks.ts';
+import { refuse } from '../refusal.ts';
+import { type Explainable, type Explained, explained, show, stepsFor, type Warning } from '../working.ts';
+import { integralHubFactors, looseHubFactors } from './hub-factors.ts';
+import { shapeConstants } from './shape-constants.ts';
+
+export interface FlangeStressRequest extends Explainable {
+  readonly kind: 'integral' | 'loose';
+  readonly outsideDiameter_mm: number;
+  readonly insideDiameter_mm: number;
+  readonly boltCircle_mm: number;
+  readonly thickness_mm: number;
+  /** Length, thin and thick end of the hub; required for integral, optional for loose. */
+  readonly hub?: {
+    readonly length_mm: number;
+    readonly smallThickness_mm: number;
+    readonly largeThickness_mm: number;
+  };
+  readonly loads: {
+    /** G, diameter of the gasket reaction. */
+    readonly reactionDiameter_mm: number;
+    /** Pressure in operation, with external force and moment in it if any. */
+    readonly equivalentPressure_MPa: number;
+    /** Wm1. */
+    readonly operatingBoltLoad_N: number;
+    /** W, the seating design load. */
+    readonly seatingDesignLoad_N: number;
+  };
+  readonly allowables: {
+    readonly flangeOperating_MPa: number;
+    readonly flangeSeating_MPa: number;
+    /** At temperature, for the rigidity index. */
+    readonly elasticModulusOperating_MPa: number;
+    readonly elasticModulusSeating_MPa: number;
+  };
+}
+
+export interface FlangeStressState {
+  readonly longitudinalHub_MPa: number;
+  readonly radial_MPa: number;
+  readonly tangential_MPa: number;
+  readonly rigidityJ: number;
+  readonly ok: boolean;
+}
+
+export interface FlangeStress extends Explained {
+  readonly K: number;
+  readonly T: number;
+  readonly U: number;
+  readonly Y: number;
+  readonly Z: number;
+  readonly F?: number;
+  readonly V?: number;
+  readonly f?: number;
+  readonly e?: number;
+  readonly d?: number;
+  readonly L?: number;
+  readonly momentOperating_Nm: number;
+  readonly momentSeating_Nm: number;
+  /** Largest of operation and seating; both stand below. */
+  readonly longitudinalHub_MPa: number;
+  readonly radial_MPa: number;
+  readonly tangential_MPa: number;
+  readonly rigidityJ: number;
+  readonly ok: boolean;
+  readonly operating: FlangeStressState;
+  readonly seating: FlangeStressState;
+}
+
+/** Rigidity: rotation limits KI 0.3° integral, KL 0.2° loose. */
+const ROTATION_INTEGRAL = 0.3;
+const ROTATION_LOOSE = 0.2;
+const RIGIDITY_HUB = 52.14;
+const RIGIDITY_PLATE = 109.4;
+const NMM_PER_NM = 1000;
+
+function check(input: FlangeStressRequest): void {
+  const { hub, loads, allowables } = input;
+  requireInRange([
+    ['outsideDiameter_mm', input.outsideDiameter_mm, POSITIVE],
+    ['insideDiameter_mm', input.insideDiameter_mm, POSITIVE],
+    ['boltCircle_mm', input.boltCircle_mm, POSITIVE],
+    ['thickness_mm', input.thickness_mm, POSITIVE],
+    ['hub.length_mm', hub?.length_mm, POSITIVE],
+    ['hub.smallThickness_mm', hub?.smallThickness_mm, POSITIVE],
+    ['hub.largeThickness_mm', hub?.largeThickness_mm, POSITIVE],
+    ['loads.reactionDiameter_mm', loads.reactionDiameter_mm, POSITIVE],
+    ['loads.equivalentPressure_MPa', loads.equivalentPressure_MPa, NOT_NEGATIVE],
+    ['loads.operatingBoltLoad_N', loads.operatingBoltLoad_N, NOT_NEGATIVE],
+    ['loads.seatingDesignLoad_N', loads.seatingDesignLoad_N, NOT_NEGATIVE],
+    ['allowables.flangeOperating_MPa', allowables.flangeOperating_MPa, POSITIVE],
+    ['allowables.flangeSeating_MPa', allowables.flangeSeating_MPa, POSITIVE],
+    ['allowables.elasticModulusOperating_MPa', allowables.elasticModulusOperating_MPa, POSITIVE],
+    ['allowables.elasticModulusSeating_MPa', allowables.elasticModulusSeating_MPa, POSITIVE],
+  ]);
+  const { outsideDiameter_mm: A, insideDiameter_mm: B, boltCircle_mm: C } = input;
+  if (!(B < C && C < A)) {
+    refuse(
+      'boltCircle_mm',
+      'flange-impossible',
+      `Inside ${B}, bolt circle ${C} and outside ${A} mm must rise in this order. Check the diameters.`,
+    );
+  }
+  if (!(loads.reactionDiameter_mm > B && loads.reactionDiameter_mm < C)) {
+    refuse(
+      'loads.reactionDiameter_mm',
+      'gasket-impossible',
+      `The gasket reaction at ${loads.reactionDiameter_mm} mm must lie between inside ${B} and bolt circle ${C} mm.`,
+    );
+  }
+  if (input.kind === 'integral' && hub === undefined) {
+    refuse(
+      'hub',
+      'hub-must-be-given',
+      'An integral flange needs its hub: length_mm, smallThickness_mm, largeThickness_mm.',
+    );
+  }
+  if (hub !== undefined && hub.largeThickness_mm < hub.smallThickness_mm) {
+    refuse(
+      'hub.largeThickness_mm',
+      'hub-impossible',
+      `The hub is ${hub.largeThickness_mm} mm at the flange and ${hub.smallThickness_mm} mm at the weld. The first cannot be smaller.`,
+      hub.smallThickness_mm,
+    );
+  }
+}
+
+/** Lever arms of the three forces, ASME VIII-1 App. 2 Table 2-6. */
+function leverArms(input: FlangeStressRequest) {
+  const { insideDiameter_mm: B, boltCircle_mm: C, hub, loads } = input;
+  const gasket_mm = (C - loads.reactionDiameter_mm) / 2;
+  if (input.kind === 'integral' && hub !== undefined) {
+    const R = (C - B) / 2 - hub.largeThickness_mm;
+    return {
+      hub_mm: R + hub.largeThickness_mm / 2,
+      face_mm: (R + hub.largeThickness_mm + gasket_mm) / 2,
+      gasket_mm,
+    };
+  }
+  const hub_mm = (C - B) / 2;
+  return { hub_mm, face_mm: (hub_mm + gasket_mm) / 2, gasket_mm };
+}
+
+/**
+ * Stresses and rigidity of a flange under its bolts.
+ *
+ * Source: ASME BPVC VIII-1 Appendix 2 (2-6, 2-7, 2-8, 2-14). Governing for custom flanges, advisory for flanges
+ *   rated by their standard.
+ * Formula: M = HD·hD + HT·hT + HG·hG; SH = f·M/(L·g1²·B), SR = (1.33·t·e + 1)·M/(L·t²·B), ST = Y·M/(t²·B) − Z·SR;
+ *   J = 52.14·V·M/(L·E·g0²·K·h0), plate 109.4·M/(E·t³·ln K·KL).
+ * @param input.loads from gasketLoads and requiredBoltArea
+ * @throws CalcRefusal `out-of-range`, `flange-impossible`, `gasket-impossible`, `hub-must-be-given`, `hub-impossible`
+ * Note: the smaller-bore choice B1 for B < 20·g1 is not made; the code leaves it to the designer.
+ */
+export function flangeStress(input: FlangeStressRequest): FlangeStress {
+  check(input);
+  const { outsideDiameter_mm: A, insideDiameter_mm: B, thickness_mm: t, hub, loads, allowables } = input;
+  const K = A / B;
+  const { T, U, Y, Z } = shapeConstants(K);
+  const arms = leverArms(input);
+  const H_N = (Math.PI / 4) * loads.reactionDiameter_mm ** 2 * loads.equivalentPressure_MPa;
+  const HD_N = (Math.PI / 4) * B ** 2 * loads.equivalentPressure_MPa;
+  const HG_N = loads.operatingBoltLoad_N - H_N;
+  const warnings: Warning[] = [];
+  if (HG_N < 0) {
+    warnings.push({
+      code: 'bolt-load-below-end-force',
+      message: `The operating bolt load ${Math.round(loads.operatingBoltLoad_N)} N is below the end force ${Math.round(H_N)} N: no gasket load is left.`,
+    });
+  }
+  const operating_Nmm = HD_N * arms.hub_mm + (H_N - HD_N) * arms.face_mm + HG_N * arms.gasket_mm;
+  const seating_Nmm = loads.seatingDesignLoad_N * arms.gasket_mm;
+
+  const hubbed =
+    hub === undefined
+      ? undefined
+      : (() => {
+          const g0 = hub.smallThickness_mm;
+          const h0 = Math.sqrt(B * g0);
+          const factorsOf = input.kind === 'integral' ? integralHubFactors : looseHubFactors;
+          const { F, V, f } = factorsOf(hub.largeThickness_mm / g0, hub.length_mm / h0);
+          const e = F / h0;
+          const d = (U * h0 * g0 ** 2) / V;
+          const L = (t * e + 1) / T + t ** 3 / d;
+          return { F, V, f, e, d, L, h0, g0, g1: hub.largeThickness_mm };
+        })();
+
+  const stateOf = (moment_Nmm: number, allowable_MPa: number, modulus_MPa: number): FlangeStressState => {
+    if (hubbed === undefined) {
+      const tangential_MPa = (Y * moment_Nmm) / (t ** 2 * B);
+      const rigidityJ = (RIGIDITY_PLATE * moment_Nmm) / (modulus_MPa * t ** 3 * Math.log(K) * ROTATION_LOOSE);
+      return {
+        longitudinalHub_MPa: 0,
+        radial_MPa: 0,
+        tangential_MPa,
+        rigidityJ,
+        ok: tangential_MPa <= allowable_MPa && rigidityJ <= 1,
+      };
+    }
+    const { V, f, e, L, h0, g0, g1 } = hubbed;
+    const hub_MPa = (f * moment_Nmm) / (L * g1 ** 2 * B);
+    const radial_MPa = ((1.33 * t * e + 1) * moment_Nmm) / (L * t ** 2 * B);
+    const tangential_MPa = (Y * moment_Nmm) / (t ** 2 * B) - Z * radial_MPa;
+    const rotation = input.kind === 'integral' ? ROTATION_INTEGRAL : ROTATION_LOOSE;
+    const rigidityJ = (RIGIDITY_HUB * V * moment_Nmm) / (L * modulus_MPa * g0 ** 2 * rotation * h0);
+    return {
+      longitudinalHub_MPa: hub_MPa,
+      radial_MPa,
+      tangential_MPa,
+      rigidityJ,
+      ok:
+        hub_MPa <= 1.5 * allowable_MPa &&
+        radial_MPa <= allowable_MPa &&
+        tangential_MPa <= allowable_MPa &&
+        (hub_MPa + radial_MPa) / 2 <= allowable_MPa &&
+        (hub_MPa + tangential_MPa) / 2 <= allowable_MPa &&
+        rigidityJ <= 1,
+    };
+  };
+  const operating = stateOf(operating_Nmm, allowables.flangeOperating_MPa, allowables.elasticModulusOperating_MPa);
+  const seating = stateOf(seating_Nmm, allowables.flangeSeating_MPa, allowables.elasticModulusSeating_MPa);
+  const steps = stepsFor(input);
+  const source = 'ASME BPVC VIII-1 Appendix 2';
+  steps?.push(
+    {
+      symbol: 'K',
+      meaning: 'outside over inside diameter',
+      formula: 'A/B',
+      substituted: `${show(A)} / ${show(B)}`,
+      value: K,
+      unit: '',
+      source,
+    },
+    {
+      symbol: 'Mo',
+      meaning: 'moment in operation',
+      formula: 'HD·hD + HT·hT + HG·hG',
+      substituted: `(${show(HD_N)} × ${show(arms.hub_mm)} + ${show(H_N - HD_N)} × ${show(arms.face_mm)} + ${show(HG_N)} × ${show(arms.gasket_mm)}) / ${NMM_PER_NM}`,
+      value: operating_Nmm / NMM_PER_NM,
+      unit: 'N·m',
+      source,
+    },
+    {
+      symbol: 'Mg',
+      meaning: 'moment of seating',
+      formula: 'W·(C − G)/2',
+      substituted: `${show(loads.seatingDesignLoad_N)} × ${show(arms.gasket_mm)} / ${NMM_PER_NM}`,
+      value: seating_Nmm / NMM_PER_NM,
+      unit: 'N·m',
+      source,
+    },
+  );
+  for (const [state, moment_Nmm, name] of [
+    [operating, operating_Nmm, 'operation'],
+    [seating, seating_Nmm, 'seating'],
+  ] as const) {
+    if (hubbed !== undefined) {
+      steps?.push(
+        {
+          symbol: 'SH',
+          meaning: `longitudinal hub stress, ${name}`,
+          formula: 'f·M/(L·g1²·B)',
+          substituted: `${show(hubbed.f)} × ${show(moment_Nmm)} / (${show(hubbed.L)} × ${show(hubbed.g1)}^2 × ${show(B)})`,
+          value: state.longitudinalHub_MPa,
+          unit: 'MPa',
+          source,
+        },
+        {
+          symbol: 'SR',
+          meaning: `radial stress, ${name}`,
+          formula: '(1.33·t·e + 1)·M/(L·t²·B)',
+          substituted: `(1.33 × ${show(t)} × ${show(hubbed.e)} + 1) × ${show(moment_Nmm)} / (${show(hubbed.L)} × ${show(t)}^2 × ${show(B)})`,
+          value: state.radial_MPa,
+          unit: 'MPa',
+          source,
+        },
+      );
+    }
+    steps?.push({
+      symbol: 'ST',
+      meaning: `tangential stress, ${name}`,
+      formula: hubbed === undefined ? 'Y·M/(t²·B)' : 'Y·M/(t²·B) − Z·SR',
+      substituted: `${show(Y)} × ${show(moment_Nmm)} / (${show(t)}^2 × ${show(B)}) − ${show(Z)} × ${show(state.radial_MPa)}`,
+      value: state.tangential_MPa,
+      unit: 'MPa',
+      source,
+    });
+  }
+  return explained(
+    {
+      K,
+      T,
+      U,
+      Y,
+      Z,
+      ...(hubbed === undefined ? {} : { F: hubbed.F, V: hubbed.V, f: hubbed.f, e: hubbed.e, d: hubbed.d, L: hubbed.L }),
+      momentOperating_Nm: finite('momentOperating_Nm', operating_Nmm / NMM_PER_NM),
+      momentSeating_Nm: finite('momentSeating_Nm', seating_Nmm / NMM_PER_NM),
+      longitudinalHub_MPa: Math.max(operating.longitudinalHub_MPa, seating.longitudinalHub_MPa),
+      radial_MPa: Math.max(operating.radial_MPa, seating.radial_MPa),
+      tangential_MPa: finite('tangential_MPa', Math.max(operating.tangential_MPa, seating.tangential_MPa)),
+      rigidityJ: finite('rigidityJ', Math.max(operating.rigidityJ, seating.rigidityJ)),
+      ok: operating.ok && seating.ok,
+      operating,
+      seating,
+    },
+    warnings,
+    steps,
+  );
+}
