@@ -11,7 +11,7 @@ export default defineConfig({
     sourcemap: true,
     emptyOutDir: true,
     rollupOptions: {
-      input: { main: 'src/main.ts' },
+      input: { main: 'src/main.ts', 'import-worker': 'src/features/import/reading/import-worker.ts' },
       output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' },
     },
   },

@@ -13,7 +13,7 @@ export { pairedSize } from './nominal-sizes.ts';
 export { type DecimalMark, parseCount, parseNumber } from './number-text.ts';
 export { parseQuantity, type Quantity } from './quantity.ts';
 export { parseRating, type RatingSystem, type RatingValue } from './rating.ts';
-export { type Cell, type Choice, plainText, type Question, type Reading } from './reading.ts';
+export { type Cell, type Choice, plainText, type Question, type Reading, withoutControlCharacters } from './reading.ts';
 export {
   type ColumnReading,
   comparableTag,

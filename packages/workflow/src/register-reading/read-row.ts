@@ -2,7 +2,7 @@ import { type CellValues, type ColumnContext, readCell } from './cell-readers.ts
 import { completeRow } from './complete-row.ts';
 import { columnLetter, type RegisterField } from './fields.ts';
 import type { LookupFlange } from './fill-from-standard.ts';
-import { type Cell, plainText, plainWords, type Reading } from './reading.ts';
+import { type Cell, plainText, plainWords, type Reading, refuse } from './reading.ts';
 import type { RegisterOptions, RegisterValues, RowAsk, RowProblem, RowReading, SheetRow } from './register-values.ts';
 
 /** A mapped column with all that is known about it. */
@@ -10,13 +10,22 @@ export interface ReadColumn {
   readonly field: RegisterField;
   readonly index: number;
   readonly context: ColumnContext;
-  /** Readings of text cells that came up before: registers repeat themselves. */
-  readonly seen: Map<string, Reading<CellValues>>;
+  /** Cells that came up before: registers repeat themselves. */
+  readonly seen: Map<string | number, KnownCell>;
+}
+
+/** A cell with its plain text; without a reading where nothing is entered or it is to be confirmed. */
+interface KnownCell {
+  readonly written: string;
+  readonly reading?: Reading<CellValues>;
 }
 
 /** Words that stand for "nothing entered". */
 const blank = /^(-+|—|\.|n\s?\/\s?a|n\.a\.)$/i;
 const toBeConfirmed = /^(t\.?b\.?[acdn]\.?|\?+|later|unknown|hold)$/i;
+
+/** What a sheet shows where a formula failed. */
+const sheetError = /^#(REF!|N\/A|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|SPILL!|CALC!|####*)$/i;
 
 /** Questions that are asked once for the column; the others once for each word. */
 const columnCodes = new Set([
@@ -33,13 +42,26 @@ function askKey(field: RegisterField, code: string, cell: Cell): string {
   return columnCodes.has(code) ? `column.${field}.${code}` : `word.${field}.${plainWords(cell)}`;
 }
 
-function readingOf(column: ReadColumn, cell: Cell): Reading<CellValues> {
-  if (typeof cell !== 'string') return readCell(column.field, cell, column.context);
-  const before = column.seen.get(cell);
+/** Tags and remarks hardly repeat: beyond this many different cells remembering costs more than it saves. */
+const mostRemembered = 5000;
+
+function readingOf(column: ReadColumn, cell: Cell, written: string): Reading<CellValues> {
+  if (!sheetError.test(written)) return readCell(column.field, cell, column.context);
+  return refuse(
+    'sheet-error',
+    `The sheet shows ${written} here: its formula failed. Correct the formula or type the value.`,
+  );
+}
+
+function known(column: ReadColumn, cell: Cell): KnownCell {
+  const repeats = typeof cell === 'string' || typeof cell === 'number';
+  const before = repeats ? column.seen.get(cell) : undefined;
   if (before !== undefined) return before;
-  const reading = readCell(column.field, cell, column.context);
-  column.seen.set(cell, reading);
-  return reading;
+  const written = plainText(cell);
+  const empty = written === '' || blank.test(written) || toBeConfirmed.test(written);
+  const found: KnownCell = empty ? { written } : { written, reading: readingOf(column, cell, written) };
+  if (repeats && column.seen.size < mostRemembered) column.seen.set(cell, found);
+  return found;
 }
 
 /** An answered word is read as the answer; answers for a whole column are in its context already. */
@@ -60,10 +82,15 @@ export function readRow(
   const asks: RowAsk[] = [];
   for (const column of columns) {
     const cell = row.cells[column.index] ?? null;
-    const written = plainText(cell);
-    if (written === '' || blank.test(written)) continue;
+    if (cell === null) continue;
+    const { written, reading: first } = known(column, cell);
+    if (first === undefined && !toBeConfirmed.test(written)) continue;
+    if (first?.ok === true) {
+      assign(values, column.field, first.value);
+      continue;
+    }
     const at = { field: column.field, column: columnLetter(column.index), value: written };
-    if (toBeConfirmed.test(written)) {
+    if (first === undefined) {
       problems.push({
         ...at,
         severity: 'shown',
@@ -72,7 +99,7 @@ export function readRow(
       });
       continue;
     }
-    let reading = readingOf(column, cell);
+    let reading: Reading<CellValues> = first;
     if (reading.ok === undefined) {
       const { code, question, choices } = reading.ask;
       const key = askKey(column.field, code, cell);
@@ -92,8 +119,10 @@ export function readRow(
 
 /** What stands in a column of its own goes before what another cell carried along. */
 function assign(values: RegisterValues, field: RegisterField, read: CellValues): void {
-  const carried = { ...read, ...values };
-  Object.assign(values, carried, field in read ? { [field]: read[field] } : {});
+  const target: Record<string, unknown> = values as Record<string, unknown>;
+  for (const key in read) {
+    if (key === field || target[key] === undefined) target[key] = read[key as RegisterField];
+  }
 }
 
 function severityOf(code: string): RowProblem['severity'] {

@@ -51,6 +51,11 @@ const fractions: Readonly<Record<string, string>> = {
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to remove
 const invisible = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f\u200b-\u200f\u2060\ufeff]/g;
 
+/** Text without control and invisible characters; tabs and line ends stay. */
+export function withoutControlCharacters(text: string): string {
+  return text.replace(invisible, '');
+}
+
 /** The text of a cell without control and invisible characters, white space collapsed. */
 export function plainText(cell: Cell): string {
   if (cell === null) return '';

@@ -162,7 +162,7 @@ export function registerReader(input: RegisterInput): RegisterReader {
 
 /** True for rows without any mapped content: they are passed over. */
 export function isEmptyRow(row: SheetRow): boolean {
-  return row.cells.every((cell) => cell === null || plainText(cell) === '');
+  return row.cells.every((cell) => cell === null || (typeof cell === 'string' && plainText(cell) === ''));
 }
 
 /** The same tag in another spelling: case and spaces do not make a second joint. */

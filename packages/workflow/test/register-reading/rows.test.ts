@@ -287,6 +287,12 @@ describe('rows', () => {
     expect(row.values.boltThread).toBeUndefined();
     expect(row.problems).toMatchObject([{ severity: 'shown', code: 'to-be-confirmed', column: 'E' }]);
   });
+  it('a formula that failed is an error also where any text would do', () => {
+    const mapping: ColumnMapping = { tag: 0, remark: 1 };
+    expect(readTable(['Tag', 'Remark'], [['J-1', '#REF!']], mapping).rows[0]!.problems).toMatchObject([
+      { severity: 'error', column: 'B', code: 'sheet-error' },
+    ]);
+  });
   it('splits the packs of a joint and keeps count and length that stand with the bolt', () => {
     const mapping: ColumnMapping = { tag: 0, testPack: 1, boltThread: 2 };
     expect(
