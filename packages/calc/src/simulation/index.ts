@@ -9,6 +9,14 @@ export {
   usualChoices,
   type WrenchTimes,
 } from './advice.ts';
+export {
+  answerSimulation,
+  type CaseAnswer,
+  type SimulatedCase,
+  type SimulationAnswer,
+  type SimulationAnswerRequest,
+  type SimulationOptions,
+} from './answer-simulation.ts';
 export { type LoadBand, simulationBand, type ToolScatter } from './band.ts';
 export { type ComputedLoads, type ComputedLoadsRequest, type ComputedPass, computedLoads } from './computed-loads.ts';
 export { estimatedRing, type WeldNeckDimensions } from './estimated-ring.ts';

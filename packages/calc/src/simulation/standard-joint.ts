@@ -147,7 +147,11 @@ export function standardJoint(request: StandardJointRequest): PreparedJoint {
   const thread = threadGeometry({ thread: flange.boltThread });
   const row = findRing(flange, request.kind);
   const boltLength_mm = 2 * flange.thickness_mm + FITTED_GASKET_MM + thread.nominalDiameter_mm;
-  const fitted = row === undefined ? undefined : { inside: row.gasketInside_mm, outside: row.gasketOutside_mm };
+  // Some rings were fitted with the flat gasket of the flange, where no spiral-wound size is known.
+  const fitted =
+    row === undefined || row.note.includes('flat-ring')
+      ? undefined
+      : { inside: row.gasketInside_mm, outside: row.gasketOutside_mm };
   const contact = contactOf(flange, request.gasket, fitted);
   const { curve, estimated } = gasketCurve(request.gasket);
   const warnings: Warning[] = [...flange.warnings];
