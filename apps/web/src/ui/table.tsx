@@ -1,6 +1,8 @@
 import type { ReactNode } from 'react';
 import { classNames } from './class-names.ts';
+import { KeyValues } from './key-values.tsx';
 import styles from './table.module.css';
+import { phoneQuery, useMediaQuery } from './use-media-query.ts';
 import { VisuallyHidden } from './visually-hidden.tsx';
 
 export interface TableColumn<Row> {
@@ -22,10 +24,43 @@ export interface TableProps<Row> {
   readonly rowKey: (row: Row) => string;
   /** shown in place of rows when there are none */
   readonly empty?: string;
+  /** on a phone, rows of more than three columns become cards unless said otherwise */
+  readonly onPhone?: 'cards' | 'table';
 }
 
 /** A dense table of up to some hundred rows; VirtualTable takes more. */
-export function Table<Row>({ caption, captionHidden, columns, rows, rowKey, empty }: TableProps<Row>) {
+export function Table<Row>(props: TableProps<Row>) {
+  const phone = useMediaQuery(phoneQuery);
+  const cards = (props.onPhone ?? (props.columns.length > 3 ? 'cards' : 'table')) === 'cards';
+  return phone && cards ? <TableCards {...props} /> : <PlainTable {...props} />;
+}
+
+function TableCards<Row>({ caption, captionHidden, columns, rows, rowKey, empty }: TableProps<Row>) {
+  const named = columns.filter((column) => column.rowHeader);
+  // A column without a name holds a sign: it stands beside what names the row.
+  const signs = columns.filter((column) => column.header === '' && !column.rowHeader);
+  const others = columns.filter((column) => !named.includes(column) && !signs.includes(column));
+  return (
+    <section aria-label={caption}>
+      {!captionHidden && <h2 className={styles.caption}>{caption}</h2>}
+      {rows.length === 0 && <p>{empty}</p>}
+      <ul className={styles.cards}>
+        {rows.map((row) => (
+          <li key={rowKey(row)} className={styles.card}>
+            <strong className={styles.cardName}>
+              {[...signs, ...named].map((column) => (
+                <span key={column.key}>{column.cell(row)}</span>
+              ))}
+            </strong>
+            <KeyValues items={others.map((column) => ({ name: column.header, value: column.cell(row) }))} />
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function PlainTable<Row>({ caption, captionHidden, columns, rows, rowKey, empty }: TableProps<Row>) {
   const hasFooter = columns.some((column) => column.footer !== undefined);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard

@@ -11,7 +11,6 @@ export interface VirtualHeadProps<Row> {
   readonly selected: ReadonlySet<string> | undefined;
   readonly onSelectedChange: ((selected: ReadonlySet<string>) => void) | undefined;
   readonly onSort: ((columnKey: string) => void) | undefined;
-  readonly hidden: boolean;
 }
 
 const arrows = { ascending: '▲', descending: '▼', none: '' };
@@ -22,7 +21,6 @@ export function VirtualHead<Row>(props: VirtualHeadProps<Row>) {
   const text = useText('ui');
   const ticked = selected === undefined ? 0 : rows.filter((row) => selected.has(rowKey(row))).length;
   const all = rows.length > 0 && ticked === rows.length;
-  if (props.hidden) return null;
   return (
     // biome-ignore-start lint/a11y/useFocusableInteractive: the cells hold what can be focused
     // biome-ignore-start lint/a11y/useSemanticElements: a table element cannot hold rows that stand at a distance

@@ -1,4 +1,4 @@
-import type { KeyboardEvent, MouseEvent, ReactNode } from 'react';
+import type { KeyboardEvent, MouseEvent } from 'react';
 import { useText } from '../texts/text-provider.tsx';
 import { classNames } from './class-names.ts';
 import styles from './virtual-table.module.css';
@@ -12,8 +12,6 @@ export interface VirtualRowProps<Row> {
   readonly row: Row | undefined;
   readonly name: string;
   readonly columns: readonly VirtualColumn<Row>[];
-  readonly card: ((row: Row) => ReactNode) | undefined;
-  readonly measure: ((element: Element | null) => void) | undefined;
   readonly reachable: boolean;
   /** undefined where rows cannot be ticked */
   readonly selected: boolean | undefined;
@@ -23,9 +21,8 @@ export interface VirtualRowProps<Row> {
   readonly onKeyDown: (event: KeyboardEvent) => void;
 }
 
-/** One row of a VirtualTable, as cells or as a card. */
+/** One row of a VirtualTable. */
 export function VirtualRow<Row>(props: VirtualRowProps<Row>) {
-  const { row, card } = props;
   const open = (event: MouseEvent) => {
     // Links and boxes inside the row keep their own meaning.
     if (!(event.target as Element).closest('a, button, input, label')) props.onOpen?.();
@@ -33,12 +30,10 @@ export function VirtualRow<Row>(props: VirtualRowProps<Row>) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a table row cannot stand at a distance
     <div
-      ref={props.measure}
       role="row"
       aria-rowindex={props.index + 2}
       aria-selected={props.selected}
       data-index={props.index}
-      data-card={card ? '' : undefined}
       tabIndex={props.reachable ? 0 : -1}
       className={styles.row}
       style={{ transform: `translateY(${props.start}px)`, cursor: props.onOpen ? 'pointer' : undefined }}
@@ -46,13 +41,7 @@ export function VirtualRow<Row>(props: VirtualRowProps<Row>) {
       onFocus={props.onFocus}
       onKeyDown={props.onKeyDown}
     >
-      {card && row !== undefined ? (
-        // biome-ignore lint/a11y/useSemanticElements: see above
-        // biome-ignore lint/a11y/useFocusableInteractive: the row carries the focus
-        <div role="gridcell">{card(row)}</div>
-      ) : (
-        <Cells {...props} />
-      )}
+      <Cells {...props} />
     </div>
   );
 }

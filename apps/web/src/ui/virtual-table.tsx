@@ -2,6 +2,8 @@ import { useVirtualizer } from '@tanstack/react-virtual';
 import { type CSSProperties, type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 'react';
 import { phoneQuery, useMediaQuery } from './use-media-query.ts';
 import { useRowHeight } from './use-row-height.ts';
+import { useTicking } from './use-ticking.ts';
+import { VirtualCards } from './virtual-cards.tsx';
 import { VirtualHead } from './virtual-head.tsx';
 import { VirtualRow } from './virtual-row.tsx';
 import styles from './virtual-table.module.css';
@@ -43,25 +45,28 @@ export interface VirtualTableProps<Row> {
  * Home and End move from row to row, Enter opens, Space ticks, with Shift from the last ticked row on.
  */
 export function VirtualTable<Row>(props: VirtualTableProps<Row>) {
-  const { columns, rows, rowKey, selected, onSelectedChange, onNeedMore } = props;
+  const phone = useMediaQuery(phoneQuery);
+  return phone && props.card ? <VirtualCards {...props} card={props.card} /> : <VirtualGrid {...props} />;
+}
+
+function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
+  const { columns, rows, rowKey, selected, onNeedMore } = props;
   const rowCount = Math.max(props.rowCount ?? rows.length, rows.length);
   const frame = useRef<HTMLDivElement>(null);
-  const anchor = useRef<number | null>(null);
   const [current, setCurrent] = useState(0);
-  const asCards = useMediaQuery(phoneQuery) && props.card !== undefined;
   const rowHeight = useRowHeight();
 
   const virtualizer = useVirtualizer({
     count: rowCount,
     getScrollElement: () => frame.current,
-    estimateSize: () => (asCards ? rowHeight * 2.4 : rowHeight),
+    estimateSize: () => rowHeight,
     overscan: 12,
   });
   const shown = virtualizer.getVirtualItems();
   const lastShown = shown.at(-1)?.index ?? 0;
 
-  // biome-ignore lint/correctness/useExhaustiveDependencies: sizes are taken anew when rows become cards or grow
-  useEffect(() => virtualizer.measure(), [asCards, rowHeight]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: sizes are taken anew when rows grow
+  useEffect(() => virtualizer.measure(), [rowHeight]);
 
   useEffect(() => {
     if (rows.length < rowCount && lastShown >= rows.length - 30) onNeedMore?.();
@@ -75,22 +80,7 @@ export function VirtualTable<Row>(props: VirtualTableProps<Row>) {
     requestAnimationFrame(() => frame.current?.querySelector<HTMLElement>(`[data-index="${next}"]`)?.focus());
   };
 
-  const tick = (index: number, range: boolean) => {
-    if (!selected || !onSelectedChange) return;
-    const row = rows[index];
-    if (row === undefined) return;
-    const next = new Set(selected);
-    const on = !selected.has(rowKey(row));
-    const from = range && anchor.current !== null ? anchor.current : index;
-    for (let each = Math.min(from, index); each <= Math.max(from, index); each += 1) {
-      const inRange = rows[each];
-      if (inRange === undefined) continue;
-      if (on) next.add(rowKey(inRange));
-      else next.delete(rowKey(inRange));
-    }
-    anchor.current = index;
-    onSelectedChange(next);
-  };
+  const tick = useTicking(props);
 
   const press = (event: KeyboardEvent, index: number) => {
     if (event.target !== event.currentTarget) return;
@@ -116,12 +106,7 @@ export function VirtualTable<Row>(props: VirtualTableProps<Row>) {
   const reachable = shown.some((item) => item.index === current) ? current : (shown[0]?.index ?? 0);
 
   return (
-    <div
-      ref={frame}
-      className={styles.frame}
-      data-cards={asCards ? '' : undefined}
-      style={{ '--columns': tracks } as CSSProperties}
-    >
+    <div ref={frame} className={styles.frame} style={{ '--columns': tracks } as CSSProperties}>
       {/* biome-ignore lint/a11y/useSemanticElements: a table element cannot hold rows that stand at a distance */}
       <div
         role="grid"
@@ -136,9 +121,8 @@ export function VirtualTable<Row>(props: VirtualTableProps<Row>) {
           rows={rows}
           rowKey={rowKey}
           selected={selected}
-          onSelectedChange={onSelectedChange}
+          onSelectedChange={props.onSelectedChange}
           onSort={props.onSort}
-          hidden={asCards}
         />
         {/* biome-ignore lint/a11y/useSemanticElements: a table element cannot hold rows that stand at a distance */}
         <div role="rowgroup" className={styles.body} style={{ blockSize: virtualizer.getTotalSize() }}>
@@ -152,8 +136,6 @@ export function VirtualTable<Row>(props: VirtualTableProps<Row>) {
                 row={row}
                 name={row === undefined ? '' : props.rowName(row)}
                 columns={columns}
-                card={asCards ? props.card : undefined}
-                measure={asCards ? virtualizer.measureElement : undefined}
                 reachable={item.index === reachable}
                 selected={selected === undefined ? undefined : row !== undefined && selected.has(rowKey(row))}
                 onTick={(range) => tick(item.index, range)}

@@ -72,7 +72,10 @@ export interface PlanDrawing {
 export function boltPlanSvg(input: BoltPlanInput): string {
   check(input);
   const count = input.bolts.length;
-  const layout = layOutPlan(input.size, count);
+  const layout = layOutPlan(input.size, count, {
+    outside: (input.groups ?? []).length > 0 || input.bolts.some((bolt) => bolt.loadPercent !== undefined),
+    called: input.bolts.filter((bolt) => bolt.state !== undefined).length,
+  });
   const turn = input.seenFrom === 'other-side' ? -1 : 1;
   const datum = ((input.datumAngle_deg ?? 0) * Math.PI) / 180;
   const angleOf = (index: number) => turn * (datum + (2 * Math.PI * (index - 1)) / count);

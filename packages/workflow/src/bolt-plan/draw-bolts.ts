@@ -48,7 +48,7 @@ function drawDisc({ input }: PlanDrawing, bolt: PlanBolt, at: Point, radius: num
     }),
     share > 0 && share < 1 ? drawLevel(at, radius - line / 2, share, palette.rampLight) : '',
     bolt.state === undefined ? '' : around[bolt.state](),
-    labelled ? drawLabel(drawingText(bolt), at, radius, share >= 1 ? palette.onAccent : palette.ink) : '',
+    labelled ? drawLabel(String(bolt.label), at, radius, share >= 1 ? palette.onAccent : palette.ink) : '',
   ].join('');
 }
 
@@ -63,50 +63,48 @@ function drawLevel(at: Point, radius: number, share: number, fill: string): stri
   });
 }
 
-function drawingText(bolt: PlanBolt): string {
-  return String(bolt.label);
-}
-
 function drawLabel(text: string, at: Point, radius: number, fill: string): string {
   const size = Math.min(radius * 1.04, (radius * 2.7) / Math.max(1, text.length));
   return centredText(text, at, size, { 'font-weight': 640, fill });
 }
 
+interface Callout {
+  readonly bolt: PlanBolt;
+  readonly angle: number;
+  readonly at: Point;
+  readonly radius: number;
+}
+
 // A dense plan has its numbers inside the bolt circle, on two rings in turn so that neighbours do not touch.
-function drawRingLabels({ input, layout, angleOf }: PlanDrawing, bolts: readonly PlanBolt[]): string {
-  const step = labelStep(bolts.length);
-  const callouts = bolts.filter((bolt) => bolt.state !== undefined);
+function drawRingLabels(drawing: PlanDrawing, bolts: readonly PlanBolt[]): string {
+  const { input, layout, angleOf } = drawing;
+  const count = bolts.length;
+  const step = labelStep(count);
   const size = Math.max(10, input.size * 0.03);
-  const labelled = bolts.filter(
-    ({ clockwiseIndex, state }) => state === undefined && (clockwiseIndex === 1 || clockwiseIndex % step === 0),
-  );
-  return labelled
-    .filter((bolt) => !callouts.some((callout) => hides(layout, angleOf, callout, bolt)))
+  const callouts = placeCallouts(drawing, bolts);
+  return bolts
+    .filter(
+      ({ clockwiseIndex: place, state }) =>
+        // The last number would touch that of bolt 1.
+        state === undefined && (place === 1 || (place % step === 0 && (step === 1 || place < count - step / 2))),
+    )
     .map((bolt) => {
       const inner = step === 1 && bolt.clockwiseIndex % 2 === 0;
       const radius = layout.boltCircle - layout.boltRadius - size * (inner ? 1.85 : 0.8);
-      const at = pointAt(layout, angleOf(bolt.clockwiseIndex), radius);
-      return centredText(drawingText(bolt), at, size, {
-        'font-weight': 540,
-        fill: input.palette.inkSoft,
-      });
+      return { bolt, at: pointAt(layout, angleOf(bolt.clockwiseIndex), radius) };
     })
+    .filter(({ at }) =>
+      callouts.every(
+        (callout) => Math.hypot(at.x - callout.at.x, at.y - callout.at.y) > callout.radius * 1.24 + size * 0.7,
+      ),
+    )
+    .map(({ bolt, at }) =>
+      centredText(String(bolt.label), at, size, { 'font-weight': 540, fill: input.palette.inkSoft }),
+    )
     .join('');
 }
 
-function hides(
-  layout: PlanDrawing['layout'],
-  angleOf: PlanDrawing['angleOf'],
-  callout: PlanBolt,
-  bolt: PlanBolt,
-): boolean {
-  const between = Math.abs(angleOf(callout.clockwiseIndex) - angleOf(bolt.clockwiseIndex)) % (2 * Math.PI);
-  const apart = Math.min(between, 2 * Math.PI - between);
-  return apart * layout.calloutCircle < layout.calloutRadius * 2;
-}
-
-function drawCallouts(drawing: PlanDrawing, bolts: readonly PlanBolt[]): string {
-  const { input, layout, angleOf } = drawing;
+function placeCallouts({ layout, angleOf }: PlanDrawing, bolts: readonly PlanBolt[]): Callout[] {
   const called = bolts
     .filter((bolt) => bolt.state !== undefined)
     .map((bolt) => ({ bolt, angle: angleOf(bolt.clockwiseIndex) }))
@@ -115,23 +113,31 @@ function drawCallouts(drawing: PlanDrawing, bolts: readonly PlanBolt[]): string 
   const radius = Math.min(layout.calloutRadius, most);
   const spread = spreadAngles(
     called.map(({ angle }) => angle),
-    (radius * 2.62) / layout.calloutCircle,
+    (radius * 2.4) / layout.calloutCircle,
   );
-  return called
-    .map(({ bolt, angle }, index) => {
-      const at = pointAt(layout, spread[index] ?? angle, layout.calloutCircle);
-      const foot = pointAt(layout, angle, layout.boltCircle);
-      const leader = element('line', {
-        x1: foot.x,
-        y1: foot.y,
-        x2: at.x,
-        y2: at.y,
-        stroke: input.palette.accent,
-        'stroke-width': Math.max(1, input.size * 0.003),
-      });
-      return leader + drawDisc(drawing, bolt, at, radius, true);
-    })
-    .join('');
+  return called.map(({ bolt, angle }, index) => ({
+    bolt,
+    angle,
+    radius,
+    at: pointAt(layout, spread[index] ?? angle, layout.calloutCircle),
+  }));
+}
+
+function drawCallouts(drawing: PlanDrawing, bolts: readonly PlanBolt[]): string {
+  const { input, layout } = drawing;
+  const callouts = placeCallouts(drawing, bolts);
+  const leaders = callouts.map(({ angle, at }) => {
+    const foot = pointAt(layout, angle, layout.boltCircle - layout.boltRadius);
+    return element('line', {
+      x1: foot.x,
+      y1: foot.y,
+      x2: at.x,
+      y2: at.y,
+      stroke: input.palette.accent,
+      'stroke-width': Math.max(0.8, input.size * 0.0025),
+    });
+  });
+  return [...leaders, ...callouts.map(({ bolt, at, radius }) => drawDisc(drawing, bolt, at, radius, true))].join('');
 }
 
 // Full length is 125 % of the target; a longer bar is cut and closed with a bar across in the stop colour.

@@ -24,18 +24,30 @@ export interface PlanLayout {
 // Below this size a digit cannot be read.
 const leastFont = 10;
 
+/** What needs room beside the bolts. */
+export interface PlanDemands {
+  /** loads or groups are drawn between bolts and rim */
+  readonly outside: boolean;
+  /** bolts that are worked on */
+  readonly called: number;
+}
+
+const noDemands: PlanDemands = { outside: false, called: 0 };
+
 /**
  * Where everything of a bolt plan stands.
  * @param size width of the drawing
  * @param boltCount bolts on the circle
+ * @param more what else has to find room
  */
-export function layOutPlan(size: number, boltCount: number): PlanLayout {
+export function layOutPlan(size: number, boltCount: number, more: PlanDemands = noDemands): PlanLayout {
   const centre = size / 2;
   const rim = centre * 0.97;
-  const boltCircle = rim * 0.8;
-  const boltRadius = Math.min(rim * 0.155, ((Math.PI * boltCircle) / boltCount) * 0.8);
+  const boltCircle = rim * (more.outside ? 0.74 : 0.8);
+  const boltRadius = Math.min(rim * (more.outside ? 0.12 : 0.155), ((Math.PI * boltCircle) / boltCount) * 0.8);
   const dense = boltRadius * 1.02 < leastFont;
-  const calloutRadius = rim * 0.098;
+  // A whole group has to stand side by side, so each of its discs is smaller.
+  const calloutRadius = rim * (more.called > 3 ? 0.084 : 0.098);
   return {
     centre,
     rim,
