@@ -36,6 +36,7 @@ export {
   gasketFamily,
 } from './gaskets/families.ts';
 export {
+  findGasketDimensions,
   type GasketDimensions,
   type GasketFactorRow,
   gasketDimensions,
@@ -67,6 +68,7 @@ export {
   tighteningSequence,
 } from './sequence/tightening-sequence.ts';
 export { wrenchTime } from './sequence/wrench-time.ts';
+export * from './simulation/index.ts';
 export { type StudLength, type StudLengthRequest, studLength } from './stud-length/stud-length.ts';
 export { METHOD_SCATTER, TIGHTENING_METHODS, type TighteningMethod } from './target/methods.ts';
 export type { GasketLimits, TargetAnswer, TargetRequest, WindowLimit } from './target/request.ts';
@@ -89,6 +91,7 @@ export {
   type TorqueRequest,
   torqueFromLoad,
 } from './torque/torque.ts';
+export { torqueOrLoad } from './torque/torque-or-load.ts';
 export { celsiusOf, convert, fahrenheitOf, type Quantity, UNITS } from './units.ts';
 export { CALC_VERSION } from './version.ts';
 export type { Explained, Warning, WorkingStep } from './working.ts';

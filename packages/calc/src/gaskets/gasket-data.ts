@@ -92,17 +92,28 @@ export function gasketDimensions(input: {
   readonly rating: string;
   readonly family: string;
 }): GasketDimensions {
-  const standard = flangeStandard(input.standard);
-  const form = gasketFamily(input.family)?.form;
-  const table = TABLES[standard];
-  const key = `${standard} ${flangeSize(input.size)} ${flangeRating(input.rating)} ${form}`;
-  const found = form === undefined || table === undefined ? undefined : rowsOf(table).get(key);
+  const found = findGasketDimensions(input);
   if (found === undefined) {
     refuse(
       'gasket',
       'gasket-dimensions-missing',
-      `No dimensions of a ${input.family} gasket for ${standard} ${input.size} ${input.rating} are in the tables. Enter the contact diameters of the maker.`,
+      `No dimensions of a ${input.family} gasket for ${input.standard} ${input.size} ${input.rating} are in the tables. Enter the contact diameters of the maker.`,
     );
   }
   return found;
+}
+
+/** As gasketDimensions, undefined where the tables have none, custom flanges included. */
+export function findGasketDimensions(input: {
+  readonly standard: string;
+  readonly size: string;
+  readonly rating: string;
+  readonly family: string;
+}): GasketDimensions | undefined {
+  const form = gasketFamily(input.family)?.form;
+  if (form === undefined || input.standard === 'custom') return undefined;
+  const standard = flangeStandard(input.standard);
+  const table = TABLES[standard];
+  if (table === undefined) return undefined;
+  return rowsOf(table).get(`${standard} ${flangeSize(input.size)} ${flangeRating(input.rating)} ${form}`);
 }

@@ -1,5 +1,6 @@
 import { requireInRange } from '../checks.ts';
 import { CalcRefusal, refuse } from '../refusal.ts';
+import type { Explainable } from '../working.ts';
 
 export const SEQUENCE_PATTERNS = [
   'legacy',
@@ -11,7 +12,7 @@ export const SEQUENCE_PATTERNS = [
 ] as const;
 export type SequencePattern = (typeof SEQUENCE_PATTERNS)[number];
 
-export interface SequenceRequest {
+export interface SequenceRequest extends Explainable {
   /** Bolts of the joint, 4 to 200. */
   readonly boltCount: number;
   readonly pattern: SequencePattern;

@@ -1,4 +1,4 @@
-import type { Warning } from '../working.ts';
+import { type Explained, explained, stepsFor } from '../working.ts';
 import { patternCautions } from './cautions.ts';
 import { looseningPasses, patternSteps, reversed, type Step, tighteningPasses } from './passes.ts';
 import { checkSequenceRequest, type SequenceRequest } from './request.ts';
@@ -19,14 +19,13 @@ export interface SequencePass {
   readonly steps: readonly (readonly number[])[];
 }
 
-export interface TighteningSequence {
+export interface TighteningSequence extends Explained {
   /** One whole visit of the pattern, in labels. */
   readonly order: readonly (readonly number[])[];
   readonly passes: readonly SequencePass[];
   readonly positions: readonly BoltPosition[];
   /** Number of times that a tool is set on a nut, all passes together. */
   readonly moves: number;
-  readonly warnings: readonly Warning[];
 }
 
 /** Label of each clockwise number. */
@@ -81,11 +80,28 @@ export function tighteningSequence(input: SequenceRequest): TighteningSequence {
     ...pass,
     steps: pass.steps.map(inLabels),
   }));
-  return {
-    order,
-    passes,
-    positions: positionsOf(input, labels),
-    moves: passes.reduce((sum, pass) => sum + pass.steps.reduce((bolts, step) => bolts + step.length, 0), 0),
-    warnings: patternCautions(input),
-  };
+  const bolts = passes.map((pass) => pass.steps.reduce((sum, step) => sum + step.length, 0));
+  const moves = bolts.reduce((sum, count) => sum + count, 0);
+  const working = stepsFor(input);
+  working?.push(
+    {
+      symbol: 'φ',
+      meaning: 'angle between neighbouring bolts',
+      formula: '360/n',
+      substituted: `360 / ${input.boltCount}`,
+      value: 360 / input.boltCount,
+      unit: '°',
+      source: 'geometry',
+    },
+    {
+      symbol: 'moves',
+      meaning: 'times that a tool is set on a nut, pass by pass',
+      formula: 'sum of the bolts of each pass',
+      substituted: bolts.join(' + '),
+      value: moves,
+      unit: '',
+      source: 'count of the steps',
+    },
+  );
+  return explained({ order, passes, positions: positionsOf(input, labels), moves }, patternCautions(input), working);
 }

@@ -1,0 +1,144 @@
+import { z } from 'zod';
+import { tighteningMethod } from '../primitives.ts';
+import { calcArea, calcExplainable, calcExplained, calcWarning, list } from './common.ts';
+
+const flangeCeiling = {
+  maximumBoltStress_MPa: z.number().exactOptional(),
+  maximumBoltStressSource: z.string().exactOptional(),
+};
+
+const flange = z.union([
+  z.strictObject({
+    standard: z.string(),
+    size: z.string(),
+    rating: z.string(),
+    boltCount: z.number().exactOptional(),
+    ...flangeCeiling,
+  }),
+  z.strictObject({
+    custom: z.strictObject({
+      boltCount: z.number(),
+      boltThread: z.string(),
+      boltCircle_mm: z.number().exactOptional(),
+      boltHole_mm: z.number().exactOptional(),
+      thickness_mm: z.number().exactOptional(),
+    }),
+    ...flangeCeiling,
+  }),
+]);
+
+const gasket = z.strictObject({
+  family: z.string(),
+  contactOutside_mm: z.number(),
+  contactInside_mm: z.number(),
+  count: z.number().exactOptional(),
+  ribArea_mm2: z.number().exactOptional(),
+  limits: z
+    .strictObject({
+      seating_MPa: z.number(),
+      operating_MPa: z.number(),
+      target_MPa: z.number(),
+      maximum_MPa: z.number(),
+      source: z.string(),
+    })
+    .exactOptional()
+    .describe('the maker’s or the site’s tested data; without them the target is refused'),
+  codeFactors: z.strictObject({ m: z.number(), y_MPa: z.number(), source: z.string() }).exactOptional(),
+});
+
+const bolting = z.strictObject({
+  thread: z.string().exactOptional(),
+  count: z.number().exactOptional(),
+  grade: z.string(),
+  condition: z.enum(['new', 'reused', 'coated']),
+  yield_MPa: z.number().exactOptional(),
+  yieldSource: z.string().exactOptional(),
+  elasticModulus_MPa: z.number().exactOptional(),
+});
+
+const lubricant = z.union([
+  z.strictObject({ nutFactor: z.number(), source: z.string() }),
+  z.strictObject({ threadFriction: z.number(), bearingFriction: z.number(), source: z.string() }),
+]);
+
+const tool = z.strictObject({
+  wrench: z
+    .strictObject({
+      pairs: list(z.strictObject({ pressure_MPa: z.number(), torque_Nm: z.number() })),
+      gaugeDivision_MPa: z.number(),
+    })
+    .exactOptional(),
+  hydraulicArea_mm2: z.number().exactOptional(),
+});
+
+export const calcTargetRequest = z.strictObject({
+  flange,
+  clampedParts: list(z.strictObject({ kind: z.string(), thickness_mm: z.number() })).exactOptional(),
+  gasket,
+  bolting,
+  service: z.strictObject({
+    pressure_MPa: z.number(),
+    temperature_C: z.number(),
+    testPressure_MPa: z.number().exactOptional(),
+  }),
+  lubricant,
+  method: tighteningMethod,
+  area: calcArea,
+  policy: z.strictObject({
+    minimumBoltUtilisation: z.number(),
+    maximumBoltUtilisation: z.number(),
+    scatter_percent: z.number().exactOptional(),
+    remainingShare: z.number().exactOptional(),
+  }),
+  target: z.strictObject({ boltStress_MPa: z.number() }).exactOptional(),
+  tool: tool.exactOptional(),
+  passPercents: list(z.number()).exactOptional(),
+  ...calcExplainable,
+});
+
+const limit = z.object({
+  name: z.string(),
+  boltStress_MPa: z.number(),
+  area: calcArea,
+  gasketWidth: z.enum(['full', 'effective']).exactOptional(),
+  advisory: z.literal(true).exactOptional(),
+  scatterIncluded: z.literal(true).exactOptional(),
+  source: z.string(),
+});
+
+export const calcTargetResponse = z.object({
+  window: z.object({
+    open: z.boolean(),
+    lower: list(limit),
+    upper: list(limit),
+    shortfall_MPa: z.number().exactOptional(),
+    remedies: list(calcWarning).exactOptional(),
+  }),
+  target: z.object({
+    boltStress_MPa: z.number(),
+    area: calcArea,
+    boltLoad_N: z.number(),
+    gasketStress_MPa: z.number(),
+    governedBy: z.string(),
+  }),
+  spread: z.object({ low_MPa: z.number(), high_MPa: z.number(), insideWindow: z.boolean() }),
+  tool: z.object({
+    torque_Nm: z.number().exactOptional(),
+    pressure_MPa: z.number().exactOptional(),
+    resultingTorque_Nm: z.number().exactOptional(),
+    toolLoad_N: z.number().exactOptional(),
+    elongation_mm: z.number().exactOptional(),
+    acrossFlats_mm: z.number().exactOptional(),
+  }),
+  passes: list(
+    z.object({
+      percent: z.number(),
+      torque_Nm: z.number().exactOptional(),
+      pressure_MPa: z.number().exactOptional(),
+      elongation_mm: z.number().exactOptional(),
+    }),
+  ),
+  ...calcExplained,
+});
+export type CalcTargetRequest = z.infer<typeof calcTargetRequest>;
+export type CalcTargetResponse = z.infer<typeof calcTargetResponse>;
