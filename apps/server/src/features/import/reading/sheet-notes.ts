@@ -41,7 +41,9 @@ export function sheetNotes(xml: string): readonly CellNote[] {
 
 function failedFormulas(xml: string, most: number): CellNote[] {
   const notes: CellNote[] = [];
-  for (const [, attributes, content] of xml.matchAll(/<(?:\w+:)?c(\s[^>]*\bt="e"(?:[^>]*[^/>])?)>(.*?)<\/(?:\w+:)?c>/gs)) {
+  for (const [, attributes, content] of xml.matchAll(
+    /<(?:\w+:)?c(\s[^>]*\bt="e"(?:[^>]*[^/>])?)>(.*?)<\/(?:\w+:)?c>/gs,
+  )) {
     if (notes.length === most) break;
     const cells = attribute(attributes!, 'r');
     const shown = /<(?:\w+:)?v>([^<]*)</.exec(content!)?.[1] ?? '#VALUE!';
