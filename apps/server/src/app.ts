@@ -1,15 +1,117 @@
-import Fastify, { type FastifyInstance } from 'fastify';
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import helmet from '@fastify/helmet';
+import rateLimit from '@fastify/rate-limit';
+import statics from '@fastify/static';
+import swagger from '@fastify/swagger';
+import swaggerUi from '@fastify/swagger-ui';
+import Fastify, { type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify';
+import { jsonSchemaTransform, serializerCompiler, validatorCompiler } from 'fastify-type-provider-zod';
+import { calcRoutes } from './features/calc/routes.ts';
+import type { Clock } from './features/recording/record-command.ts';
+import { recordingRoutes } from './features/recording/routes.ts';
+import { sessionRoutes } from './features/session/routes.ts';
+import { simulationRoutes } from './features/simulation/routes.ts';
 import type { Database } from './platform/database/pool.ts';
+import { declaredActionsPlugin } from './platform/http/declared-actions.ts';
+import { healthRoutes } from './platform/http/health.ts';
+import { problemsPlugin } from './platform/http/problems.ts';
+import { repositoryRoot } from './platform/repository-root.ts';
+import { signInPlugin } from './platform/sign-in/plugin.ts';
+
+export interface AppParts {
+  readonly db: Database;
+  readonly version: string;
+  /** the clock of the command path; history that is loaded brings its own */
+  readonly clock: Clock;
+  /** what health and the operator should know, such as an all-powerful database role */
+  readonly warnings: readonly string[];
+}
+
+const BODY_LIMIT = 1024 * 1024;
+
+/** First parts of the web app's addresses; what is none of them is not found. */
+const PAGES = [
+  '/sign-in',
+  '/first-visit',
+  '/shutdowns',
+  '/shutdowns/*',
+  '/site/*',
+  '/calculate',
+  '/calculate/*',
+  '/me',
+];
 
 /** Builds the HTTP server without starting it. */
-export async function createApp(parts: {
-  readonly pool: Database;
-  readonly version: string;
-}): Promise<FastifyInstance> {
-  const app = Fastify({ logger: { stream: process.stderr, level: 'warn' } });
-  app.get('/api/v1/health', async () => {
-    await parts.pool.query('SELECT 1');
-    return { status: 'ok', version: parts.version, database: 'ok', warnings: [] };
+export async function createApp(parts: AppParts): Promise<FastifyInstance> {
+  const app = Fastify({
+    logger: { stream: process.stderr, level: process.env['LOG_LEVEL'] ?? 'warn', redact: ['req.headers.cookie'] },
+    bodyLimit: BODY_LIMIT,
+    trustProxy: process.env['TRUST_PROXY'] === '1',
+    routerOptions: { maxParamLength: 200 },
   });
+  app.setValidatorCompiler(validatorCompiler);
+  app.setSerializerCompiler(serializerCompiler);
+  await app.register(problemsPlugin);
+  await app.register(helmet, {
+    contentSecurityPolicy: {
+      useDefaults: false,
+      directives: {
+        defaultSrc: ["'none'"],
+        scriptSrc: ["'self'"],
+        styleSrc: ["'self'"],
+        imgSrc: ["'self'", 'blob:', 'data:'],
+        fontSrc: ["'self'"],
+        connectSrc: ["'self'"],
+        workerSrc: ["'self'"],
+        manifestSrc: ["'self'"],
+        baseUri: ["'none'"],
+        formAction: ["'self'"],
+        frameAncestors: ["'none'"],
+      },
+    },
+    strictTransportSecurity: false,
+    crossOriginEmbedderPolicy: false,
+  });
+  await app.register(signInPlugin, { db: parts.db });
+  await app.register(rateLimit, { global: false });
+  await app.register(declaredActionsPlugin);
+  await app.register(swagger, {
+    openapi: {
+      openapi: '3.1.0',
+      info: {
+        title: 'Seatwell',
+        version: parts.version,
+        description:
+          'Joint-integrity management across a plant shutdown. Lengths mm, forces N, stresses and pressures MPa, torque N·m, temperature °C.',
+      },
+    },
+    transform: jsonSchemaTransform,
+  });
+  await app.register(swaggerUi, { routePrefix: '/api-page', staticCSP: false });
+  await app.register(async (api) => {
+    await healthRoutes(api, parts);
+    await sessionRoutes(api, parts);
+    await recordingRoutes(api, {
+      parts,
+      startBatchJob: async () => {
+        throw new Error('Lists of this length need the job queue.');
+      },
+    });
+    await api.register(calcRoutes);
+    await api.register(simulationRoutes);
+  });
+  await serveWeb(app);
   return app;
+}
+
+/** The built web app; every other address of a page is its index, since the app routes itself. */
+async function serveWeb(app: FastifyInstance): Promise<void> {
+  const root = join(repositoryRoot(), 'apps', 'web', 'dist');
+  if (!existsSync(root)) return;
+  await app.register(statics, { root, wildcard: false, index: false, immutable: true, maxAge: '30d' });
+  const page = (_request: FastifyRequest, reply: FastifyReply) =>
+    reply.sendFile('index.html', { maxAge: 0, immutable: false });
+  app.get('/', page);
+  for (const path of PAGES) app.get(path, page);
 }

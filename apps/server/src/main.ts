@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import pg from 'pg';
 import { createApp } from './app.ts';
 import { readSettings, type Settings, usage } from './platform/config.ts';
 import { migrate } from './platform/database/migrate.ts';
 import { openDatabase } from './platform/database/open.ts';
 import { createPool } from './platform/database/pool.ts';
+import { prepareRoles } from './platform/database/roles.ts';
 import { drain, listen } from './platform/http-server.ts';
 import { createLifecycle } from './platform/lifecycle.ts';
 import { createLog } from './platform/log.ts';
@@ -32,16 +34,28 @@ await lifecycle.start(async () => {
   const ownerUrl = await openDatabase(settings, lifecycle, log);
   await migrate(ownerUrl);
 
-  const pool = createPool(ownerUrl, { size: 20 });
+  const roles = await withOwner(ownerUrl, prepareRoles);
+  for (const warning of roles.warnings) log.warn(warning);
+  const pool = createPool(ownerUrl, { size: 20, role: roles.appRole ?? undefined });
   pool.on('error', (error) => log.warn(`A database connection broke: ${error.message}`));
   lifecycle.onStop('Database connections', () => pool.end());
 
   const accounts: DemoAccount[] = [];
-  const app = await createApp({ pool, version: ownVersion() });
+  const app = await createApp({ db: pool, version: ownVersion(), warnings: roles.warnings, clock: () => new Date() });
   lifecycle.onStop('Web server', () => drain(app));
   if (lifecycle.stopping.aborted) return;
   announce(settings, await listen(app, settings), accounts);
 });
+
+async function withOwner<T>(ownerUrl: string, work: (client: pg.Client) => Promise<T>): Promise<T> {
+  const client = new pg.Client({ connectionString: ownerUrl });
+  await client.connect();
+  try {
+    return await work(client);
+  } finally {
+    await client.end();
+  }
+}
 
 /** One line of JSON for programs, or a few for people. */
 function announce(settings: Settings, url: string, accounts: readonly DemoAccount[]): void {

@@ -24,6 +24,7 @@ CREATE TABLE "shutdown" (
     "area_basis" TEXT NOT NULL,
     "shifts" JSONB NOT NULL,
     "settings" JSONB NOT NULL,
+    "sample_seed" BYTEA NOT NULL,
     "opened_at" TIMESTAMPTZ(3) NOT NULL,
 
     CONSTRAINT "shutdown_pkey" PRIMARY KEY ("site_id","shutdown_id")
@@ -391,6 +392,7 @@ CREATE TABLE "role_grant" (
     "account_id" UUID NOT NULL,
     "role" TEXT NOT NULL,
     "reach" JSONB NOT NULL,
+    "starts_on" DATE,
     "ends_on" DATE,
     "ended_at" TIMESTAMPTZ(3),
 

@@ -24,3 +24,5 @@ CREATE INDEX extra_joint_packs ON joint USING gin (pack_ids);
 CREATE INDEX extra_punch_open ON punch_item (site_id, shutdown_id, category) WHERE closed_at IS NULL;
 CREATE INDEX extra_event_review ON event (site_id, stream_id, sequence) WHERE cardinality(review_codes) > 0;
 CREATE INDEX extra_make_crew_tight ON make (site_id, shutdown_id, tight_at);
+CREATE INDEX extra_event_passes ON event (site_id, stream_id, work_time)
+  WHERE type IN ('pass-recorded', 'final-round-recorded', 'relaxation-pass-recorded');

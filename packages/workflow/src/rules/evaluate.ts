@@ -16,6 +16,7 @@ export interface FailedRule {
   readonly code: string;
   readonly severity: Severity;
   readonly sentence: string;
+  readonly why: string;
   /** what was found, with its value */
   readonly detail: string;
   readonly limit?: string | number;
@@ -53,6 +54,7 @@ function failed(
     code: rule.code,
     severity: severityOf(rule, criticality, settings),
     sentence: rule.sentence,
+    why: rule.why,
     detail: finding.detail,
     ...(finding.limit === undefined ? {} : { limit: finding.limit }),
     remedy: rule.remedy,

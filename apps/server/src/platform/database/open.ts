@@ -1,4 +1,6 @@
+import { randomBytes } from 'node:crypto';
 import pg from 'pg';
+import { parse } from 'pg-connection-string';
 import type { Settings } from '../config.ts';
 import { startEmbeddedPostgres } from '../embedded-postgres/index.ts';
 import type { Lifecycle } from '../lifecycle.ts';
@@ -25,7 +27,31 @@ export async function openDatabase(settings: Settings, lifecycle: Lifecycle, log
   });
   lifecycle.onStop('PostgreSQL', server.stop);
   void server.failed.then((reason) => lifecycle.fail(`${reason} Start Seatwell again: it recovers.`));
-  return server.superuserUrl;
+  return ownedDatabase(server.superuserUrl);
+}
+
+const ownerRole = 'seatwell_owner';
+const databaseName = 'seatwell';
+
+/**
+ * On the embedded server, a database with an owner of its own: nothing of ours runs as the superuser.
+ * The owner's password is new at every start and never leaves the process.
+ */
+async function ownedDatabase(superuserUrl: string): Promise<string> {
+  const client = new pg.Client({ connectionString: superuserUrl });
+  await client.connect();
+  const password = randomBytes(24).toString('hex');
+  try {
+    const role = await client.query('SELECT FROM pg_roles WHERE rolname = $1', [ownerRole]);
+    const verb = role.rowCount === 0 ? 'CREATE' : 'ALTER';
+    await client.query(`${verb} ROLE ${ownerRole} LOGIN NOSUPERUSER CREATEROLE CREATEDB PASSWORD '${password}'`);
+    const database = await client.query('SELECT FROM pg_database WHERE datname = $1', [databaseName]);
+    if (database.rowCount === 0) await client.query(`CREATE DATABASE ${databaseName} OWNER ${ownerRole}`);
+  } finally {
+    await client.end();
+  }
+  const { host, port } = parse(superuserUrl);
+  return `postgresql://${ownerRole}:${password}@/${databaseName}?host=${encodeURIComponent(host ?? '')}&port=${port ?? 5432}`;
 }
 
 async function checkServer(url: string): Promise<void> {

@@ -8,13 +8,15 @@ export function createPool(
   url: string,
   options: { readonly size: number; readonly role?: string | undefined },
 ): pg.Pool {
-  const pool = new pg.Pool({
+  return new pg.Pool({
     connectionString: url,
     max: options.size,
     connectionTimeoutMillis: 10_000,
     idleTimeoutMillis: 30_000,
     statement_timeout: 60_000,
     application_name: 'seatwell',
+    // One log-in for owner and app: each connection gives up the owner's rights before it is used.
+    ...(options.role ? { options: `-c role=${options.role}` } : {}),
     types: {
       getTypeParser: ((oid: number, format?: 'text' | 'binary') => {
         if (oid === DATE) return (text: string) => text;
@@ -23,14 +25,6 @@ export function createPool(
       }) as typeof pg.types.getTypeParser,
     },
   });
-  const { role } = options;
-  if (role) {
-    // One log-in for owner and app: each connection gives up the owner's rights before it is used.
-    pool.on('connect', (client) => {
-      client.query(`SET ROLE ${pg.escapeIdentifier(role)}`).catch(() => client.end());
-    });
-  }
-  return pool;
 }
 
 export type Database = pg.Pool;

@@ -59,8 +59,7 @@ function whyUnusable(folder: string, user: ServerUser | undefined): string | und
 
 /** The system's own cache first: a temporary folder may be mounted noexec or be swept. */
 function cacheFolders(user: ServerUser | undefined): string[] {
-  if (user !== undefined)
-    return ['/var/cache/seatwell', '/var/lib/seatwell', join(tmpdir(), 'seatwell-root')];
+  if (user !== undefined) return ['/var/cache/seatwell', '/var/lib/seatwell', join(tmpdir(), 'seatwell-root')];
   const cache = process.env.XDG_CACHE_HOME ?? join(homedir(), '.cache');
   return [join(cache, 'seatwell'), join(tmpdir(), `seatwell-${process.getuid?.()}`)];
 }

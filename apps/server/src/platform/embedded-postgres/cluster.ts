@@ -35,12 +35,7 @@ export function dataFolderLayout(dataFolder: string) {
  * @returns the superuser's password
  * @throws StartupError for files of another PostgreSQL version or user, or a folder that holds other things
  */
-export function prepareCluster(
-  dataFolder: string,
-  binaries: Binaries,
-  user: ServerUser | undefined,
-  log: Log,
-): string {
+export function prepareCluster(dataFolder: string, binaries: Binaries, user: ServerUser | undefined, log: Log): string {
   const { cluster, password } = dataFolderLayout(dataFolder);
   if (!existsSync(cluster)) createCluster(dataFolder, binaries, user, log);
   checkOwner(cluster, user);

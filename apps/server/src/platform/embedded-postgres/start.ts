@@ -93,8 +93,7 @@ export async function startEmbeddedPostgres(options: EmbeddedPostgresOptions): P
     let stopping: Promise<void> | undefined;
     const failed = new Promise<string>((settle) => {
       postmaster.process.once('exit', (code, name) => {
-        if (stopping === undefined)
-          settle(`PostgreSQL ended by itself (${name ?? code}); see ${layout.log}.`);
+        if (stopping === undefined) settle(`PostgreSQL ended by itself (${name ?? code}); see ${layout.log}.`);
       });
     });
     const stop = async () => {

@@ -71,7 +71,7 @@ export async function loadActor(db: Database, siteId: string, accountId: string)
     text: `SELECT a.person_id, a.email, p.name, p.company,
              coalesce((SELECT jsonb_agg(jsonb_build_object('grantId', g.grant_id, 'role', g.role, 'reach', g.reach) ORDER BY g.grant_id)
                FROM role_grant g WHERE g.site_id = a.site_id AND g.account_id = a.account_id AND g.ended_at IS NULL
-                 AND (g.ends_on IS NULL OR g.ends_on >= current_date)), '[]') AS grants
+                 AND (g.starts_on IS NULL OR g.starts_on <= current_date) AND (g.ends_on IS NULL OR g.ends_on >= current_date)), '[]') AS grants
            FROM account a JOIN person p ON p.site_id = a.site_id AND p.person_id = a.person_id
            WHERE a.site_id = $1 AND a.account_id = $2`,
     values: [siteId, accountId],

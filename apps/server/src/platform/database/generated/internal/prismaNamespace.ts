@@ -2952,6 +2952,7 @@ export const ShutdownScalarFieldEnum = {
   areaBasis: 'areaBasis',
   shifts: 'shifts',
   settings: 'settings',
+  sampleSeed: 'sampleSeed',
   openedAt: 'openedAt'
 } as const
 
@@ -3319,6 +3320,7 @@ export const RoleGrantScalarFieldEnum = {
   accountId: 'accountId',
   role: 'role',
   reach: 'reach',
+  startsOn: 'startsOn',
   endsOn: 'endsOn',
   endedAt: 'endedAt'
 } as const
@@ -3567,16 +3569,9 @@ export type EnumQueryModeFieldRefInput<$PrismaModel> = FieldRefInputType<$Prisma
 
 
 /**
- * Reference to a field of type 'BigInt'
+ * Reference to a field of type 'Bytes'
  */
-export type BigIntFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'BigInt'>
-    
-
-
-/**
- * Reference to a field of type 'BigInt[]'
- */
-export type ListBigIntFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'BigInt[]'>
+export type BytesFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'Bytes'>
     
 
 
@@ -3588,9 +3583,16 @@ export type ListBytesFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaMode
 
 
 /**
- * Reference to a field of type 'Bytes'
+ * Reference to a field of type 'BigInt'
  */
-export type BytesFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'Bytes'>
+export type BigIntFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'BigInt'>
+    
+
+
+/**
+ * Reference to a field of type 'BigInt[]'
+ */
+export type ListBigIntFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'BigInt[]'>
     
 
 

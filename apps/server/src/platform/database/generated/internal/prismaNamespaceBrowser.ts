@@ -124,6 +124,7 @@ export const ShutdownScalarFieldEnum = {
   areaBasis: 'areaBasis',
   shifts: 'shifts',
   settings: 'settings',
+  sampleSeed: 'sampleSeed',
   openedAt: 'openedAt'
 } as const
 
@@ -491,6 +492,7 @@ export const RoleGrantScalarFieldEnum = {
   accountId: 'accountId',
   role: 'role',
   reach: 'reach',
+  startsOn: 'startsOn',
   endsOn: 'endsOn',
   endedAt: 'endedAt'
 } as const

@@ -29,6 +29,7 @@ export type RoleGrantMinAggregateOutputType = {
   grantId: string | null
   accountId: string | null
   role: string | null
+  startsOn: Date | null
   endsOn: Date | null
   endedAt: Date | null
 }
@@ -38,6 +39,7 @@ export type RoleGrantMaxAggregateOutputType = {
   grantId: string | null
   accountId: string | null
   role: string | null
+  startsOn: Date | null
   endsOn: Date | null
   endedAt: Date | null
 }
@@ -48,6 +50,7 @@ export type RoleGrantCountAggregateOutputType = {
   accountId: number
   role: number
   reach: number
+  startsOn: number
   endsOn: number
   endedAt: number
   _all: number
@@ -59,6 +62,7 @@ export type RoleGrantMinAggregateInputType = {
   grantId?: true
   accountId?: true
   role?: true
+  startsOn?: true
   endsOn?: true
   endedAt?: true
 }
@@ -68,6 +72,7 @@ export type RoleGrantMaxAggregateInputType = {
   grantId?: true
   accountId?: true
   role?: true
+  startsOn?: true
   endsOn?: true
   endedAt?: true
 }
@@ -78,6 +83,7 @@ export type RoleGrantCountAggregateInputType = {
   accountId?: true
   role?: true
   reach?: true
+  startsOn?: true
   endsOn?: true
   endedAt?: true
   _all?: true
@@ -161,6 +167,7 @@ export type RoleGrantGroupByOutputType = {
   accountId: string
   role: string
   reach: runtime.JsonValue
+  startsOn: Date | null
   endsOn: Date | null
   endedAt: Date | null
   _count: RoleGrantCountAggregateOutputType | null
@@ -192,6 +199,7 @@ export type RoleGrantWhereInput = {
   accountId?: Prisma.UuidFilter<"RoleGrant"> | string
   role?: Prisma.StringFilter<"RoleGrant"> | string
   reach?: Prisma.JsonFilter<"RoleGrant">
+  startsOn?: Prisma.DateTimeNullableFilter<"RoleGrant"> | Date | string | null
   endsOn?: Prisma.DateTimeNullableFilter<"RoleGrant"> | Date | string | null
   endedAt?: Prisma.DateTimeNullableFilter<"RoleGrant"> | Date | string | null
 }
@@ -202,6 +210,7 @@ export type RoleGrantOrderByWithRelationInput = {
   accountId?: Prisma.SortOrder
   role?: Prisma.SortOrder
   reach?: Prisma.SortOrder
+  startsOn?: Prisma.SortOrderInput | Prisma.SortOrder
   endsOn?: Prisma.SortOrderInput | Prisma.SortOrder
   endedAt?: Prisma.SortOrderInput | Prisma.SortOrder
 }
@@ -216,6 +225,7 @@ export type RoleGrantWhereUniqueInput = Prisma.AtLeast<{
   accountId?: Prisma.UuidFilter<"RoleGrant"> | string
   role?: Prisma.StringFilter<"RoleGrant"> | string
   reach?: Prisma.JsonFilter<"RoleGrant">
+  startsOn?: Prisma.DateTimeNullableFilter<"RoleGrant"> | Date | string | null
   endsOn?: Prisma.DateTimeNullableFilter<"RoleGrant"> | Date | string | null
   endedAt?: Prisma.DateTimeNullableFilter<"RoleGrant"> | Date | string | null
 }, "siteId_grantId">
@@ -226,6 +236,7 @@ export type RoleGrantOrderByWithAggregationInput = {
   accountId?: Prisma.SortOrder
   role?: Prisma.SortOrder
   reach?: Prisma.SortOrder
+  startsOn?: Prisma.SortOrderInput | Prisma.SortOrder
   endsOn?: Prisma.SortOrderInput | Prisma.SortOrder
   endedAt?: Prisma.SortOrderInput | Prisma.SortOrder
   _count?: Prisma.RoleGrantCountOrderByAggregateInput
@@ -242,6 +253,7 @@ export type RoleGrantScalarWhereWithAggregatesInput = {
   accountId?: Prisma.UuidWithAggregatesFilter<"RoleGrant"> | string
   role?: Prisma.StringWithAggregatesFilter<"RoleGrant"> | string
   reach?: Prisma.JsonWithAggregatesFilter<"RoleGrant">
+  startsOn?: Prisma.DateTimeNullableWithAggregatesFilter<"RoleGrant"> | Date | string | null
   endsOn?: Prisma.DateTimeNullableWithAggregatesFilter<"RoleGrant"> | Date | string | null
   endedAt?: Prisma.DateTimeNullableWithAggregatesFilter<"RoleGrant"> | Date | string | null
 }
@@ -252,6 +264,7 @@ export type RoleGrantCreateInput = {
   accountId: string
   role: string
   reach: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  startsOn?: Date | string | null
   endsOn?: Date | string | null
   endedAt?: Date | string | null
 }
@@ -262,6 +275,7 @@ export type RoleGrantUncheckedCreateInput = {
   accountId: string
   role: string
   reach: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  startsOn?: Date | string | null
   endsOn?: Date | string | null
   endedAt?: Date | string | null
 }
@@ -272,6 +286,7 @@ export type RoleGrantUpdateInput = {
   accountId?: Prisma.StringFieldUpdateOperationsInput | string
   role?: Prisma.StringFieldUpdateOperationsInput | string
   reach?: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  startsOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   endsOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   endedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
 }
@@ -282,6 +297,7 @@ export type RoleGrantUncheckedUpdateInput = {
   accountId?: Prisma.StringFieldUpdateOperationsInput | string
   role?: Prisma.StringFieldUpdateOperationsInput | string
   reach?: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  startsOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   endsOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   endedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
 }
@@ -292,6 +308,7 @@ export type RoleGrantCreateManyInput = {
   accountId: string
   role: string
   reach: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  startsOn?: Date | string | null
   endsOn?: Date | string | null
   endedAt?: Date | string | null
 }
@@ -302,6 +319,7 @@ export type RoleGrantUpdateManyMutationInput = {
   accountId?: Prisma.StringFieldUpdateOperationsInput | string
   role?: Prisma.StringFieldUpdateOperationsInput | string
   reach?: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  startsOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   endsOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   endedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
 }
@@ -312,6 +330,7 @@ export type RoleGrantUncheckedUpdateManyInput = {
   accountId?: Prisma.StringFieldUpdateOperationsInput | string
   role?: Prisma.StringFieldUpdateOperationsInput | string
   reach?: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  startsOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   endsOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   endedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
 }
@@ -327,6 +346,7 @@ export type RoleGrantCountOrderByAggregateInput = {
   accountId?: Prisma.SortOrder
   role?: Prisma.SortOrder
   reach?: Prisma.SortOrder
+  startsOn?: Prisma.SortOrder
   endsOn?: Prisma.SortOrder
   endedAt?: Prisma.SortOrder
 }
@@ -336,6 +356,7 @@ export type RoleGrantMaxOrderByAggregateInput = {
   grantId?: Prisma.SortOrder
   accountId?: Prisma.SortOrder
   role?: Prisma.SortOrder
+  startsOn?: Prisma.SortOrder
   endsOn?: Prisma.SortOrder
   endedAt?: Prisma.SortOrder
 }
@@ -345,6 +366,7 @@ export type RoleGrantMinOrderByAggregateInput = {
   grantId?: Prisma.SortOrder
   accountId?: Prisma.SortOrder
   role?: Prisma.SortOrder
+  startsOn?: Prisma.SortOrder
   endsOn?: Prisma.SortOrder
   endedAt?: Prisma.SortOrder
 }
@@ -357,6 +379,7 @@ export type RoleGrantSelect<ExtArgs extends runtime.Types.Extensions.InternalArg
   accountId?: boolean
   role?: boolean
   reach?: boolean
+  startsOn?: boolean
   endsOn?: boolean
   endedAt?: boolean
 }, ExtArgs["result"]["roleGrant"]>
@@ -367,6 +390,7 @@ export type RoleGrantSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Ext
   accountId?: boolean
   role?: boolean
   reach?: boolean
+  startsOn?: boolean
   endsOn?: boolean
   endedAt?: boolean
 }, ExtArgs["result"]["roleGrant"]>
@@ -377,6 +401,7 @@ export type RoleGrantSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Ext
   accountId?: boolean
   role?: boolean
   reach?: boolean
+  startsOn?: boolean
   endsOn?: boolean
   endedAt?: boolean
 }, ExtArgs["result"]["roleGrant"]>
@@ -387,11 +412,12 @@ export type RoleGrantSelectScalar = {
   accountId?: boolean
   role?: boolean
   reach?: boolean
+  startsOn?: boolean
   endsOn?: boolean
   endedAt?: boolean
 }
 
-export type RoleGrantOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"siteId" | "grantId" | "accountId" | "role" | "reach" | "endsOn" | "endedAt", ExtArgs["result"]["roleGrant"]>
+export type RoleGrantOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"siteId" | "grantId" | "accountId" | "role" | "reach" | "startsOn" | "endsOn" | "endedAt", ExtArgs["result"]["roleGrant"]>
 
 export type $RoleGrantPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "RoleGrant"
@@ -402,6 +428,7 @@ export type $RoleGrantPayload<ExtArgs extends runtime.Types.Extensions.InternalA
     accountId: string
     role: string
     reach: runtime.JsonValue
+    startsOn: Date | null
     endsOn: Date | null
     endedAt: Date | null
   }, ExtArgs["result"]["roleGrant"]>
@@ -832,6 +859,7 @@ export interface RoleGrantFieldRefs {
   readonly accountId: Prisma.FieldRef<"RoleGrant", 'String'>
   readonly role: Prisma.FieldRef<"RoleGrant", 'String'>
   readonly reach: Prisma.FieldRef<"RoleGrant", 'Json'>
+  readonly startsOn: Prisma.FieldRef<"RoleGrant", 'DateTime'>
   readonly endsOn: Prisma.FieldRef<"RoleGrant", 'DateTime'>
   readonly endedAt: Prisma.FieldRef<"RoleGrant", 'DateTime'>
 }

@@ -33,6 +33,7 @@ export type ShutdownMinAggregateOutputType = {
   endsOn: Date | null
   units: string | null
   areaBasis: string | null
+  sampleSeed: runtime.Bytes | null
   openedAt: Date | null
 }
 
@@ -45,6 +46,7 @@ export type ShutdownMaxAggregateOutputType = {
   endsOn: Date | null
   units: string | null
   areaBasis: string | null
+  sampleSeed: runtime.Bytes | null
   openedAt: Date | null
 }
 
@@ -59,6 +61,7 @@ export type ShutdownCountAggregateOutputType = {
   areaBasis: number
   shifts: number
   settings: number
+  sampleSeed: number
   openedAt: number
   _all: number
 }
@@ -73,6 +76,7 @@ export type ShutdownMinAggregateInputType = {
   endsOn?: true
   units?: true
   areaBasis?: true
+  sampleSeed?: true
   openedAt?: true
 }
 
@@ -85,6 +89,7 @@ export type ShutdownMaxAggregateInputType = {
   endsOn?: true
   units?: true
   areaBasis?: true
+  sampleSeed?: true
   openedAt?: true
 }
 
@@ -99,6 +104,7 @@ export type ShutdownCountAggregateInputType = {
   areaBasis?: true
   shifts?: true
   settings?: true
+  sampleSeed?: true
   openedAt?: true
   _all?: true
 }
@@ -186,6 +192,7 @@ export type ShutdownGroupByOutputType = {
   areaBasis: string
   shifts: runtime.JsonValue
   settings: runtime.JsonValue
+  sampleSeed: runtime.Bytes
   openedAt: Date
   _count: ShutdownCountAggregateOutputType | null
   _min: ShutdownMinAggregateOutputType | null
@@ -221,6 +228,7 @@ export type ShutdownWhereInput = {
   areaBasis?: Prisma.StringFilter<"Shutdown"> | string
   shifts?: Prisma.JsonFilter<"Shutdown">
   settings?: Prisma.JsonFilter<"Shutdown">
+  sampleSeed?: Prisma.BytesFilter<"Shutdown"> | runtime.Bytes
   openedAt?: Prisma.DateTimeFilter<"Shutdown"> | Date | string
 }
 
@@ -235,6 +243,7 @@ export type ShutdownOrderByWithRelationInput = {
   areaBasis?: Prisma.SortOrder
   shifts?: Prisma.SortOrder
   settings?: Prisma.SortOrder
+  sampleSeed?: Prisma.SortOrder
   openedAt?: Prisma.SortOrder
 }
 
@@ -253,6 +262,7 @@ export type ShutdownWhereUniqueInput = Prisma.AtLeast<{
   areaBasis?: Prisma.StringFilter<"Shutdown"> | string
   shifts?: Prisma.JsonFilter<"Shutdown">
   settings?: Prisma.JsonFilter<"Shutdown">
+  sampleSeed?: Prisma.BytesFilter<"Shutdown"> | runtime.Bytes
   openedAt?: Prisma.DateTimeFilter<"Shutdown"> | Date | string
 }, "siteId_shutdownId">
 
@@ -267,6 +277,7 @@ export type ShutdownOrderByWithAggregationInput = {
   areaBasis?: Prisma.SortOrder
   shifts?: Prisma.SortOrder
   settings?: Prisma.SortOrder
+  sampleSeed?: Prisma.SortOrder
   openedAt?: Prisma.SortOrder
   _count?: Prisma.ShutdownCountOrderByAggregateInput
   _max?: Prisma.ShutdownMaxOrderByAggregateInput
@@ -287,6 +298,7 @@ export type ShutdownScalarWhereWithAggregatesInput = {
   areaBasis?: Prisma.StringWithAggregatesFilter<"Shutdown"> | string
   shifts?: Prisma.JsonWithAggregatesFilter<"Shutdown">
   settings?: Prisma.JsonWithAggregatesFilter<"Shutdown">
+  sampleSeed?: Prisma.BytesWithAggregatesFilter<"Shutdown"> | runtime.Bytes
   openedAt?: Prisma.DateTimeWithAggregatesFilter<"Shutdown"> | Date | string
 }
 
@@ -301,6 +313,7 @@ export type ShutdownCreateInput = {
   areaBasis: string
   shifts: Prisma.JsonNullValueInput | runtime.InputJsonValue
   settings: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  sampleSeed: runtime.Bytes
   openedAt: Date | string
 }
 
@@ -315,6 +328,7 @@ export type ShutdownUncheckedCreateInput = {
   areaBasis: string
   shifts: Prisma.JsonNullValueInput | runtime.InputJsonValue
   settings: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  sampleSeed: runtime.Bytes
   openedAt: Date | string
 }
 
@@ -329,6 +343,7 @@ export type ShutdownUpdateInput = {
   areaBasis?: Prisma.StringFieldUpdateOperationsInput | string
   shifts?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   settings?: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  sampleSeed?: Prisma.BytesFieldUpdateOperationsInput | runtime.Bytes
   openedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
 }
 
@@ -343,6 +358,7 @@ export type ShutdownUncheckedUpdateInput = {
   areaBasis?: Prisma.StringFieldUpdateOperationsInput | string
   shifts?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   settings?: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  sampleSeed?: Prisma.BytesFieldUpdateOperationsInput | runtime.Bytes
   openedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
 }
 
@@ -357,6 +373,7 @@ export type ShutdownCreateManyInput = {
   areaBasis: string
   shifts: Prisma.JsonNullValueInput | runtime.InputJsonValue
   settings: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  sampleSeed: runtime.Bytes
   openedAt: Date | string
 }
 
@@ -371,6 +388,7 @@ export type ShutdownUpdateManyMutationInput = {
   areaBasis?: Prisma.StringFieldUpdateOperationsInput | string
   shifts?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   settings?: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  sampleSeed?: Prisma.BytesFieldUpdateOperationsInput | runtime.Bytes
   openedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
 }
 
@@ -385,6 +403,7 @@ export type ShutdownUncheckedUpdateManyInput = {
   areaBasis?: Prisma.StringFieldUpdateOperationsInput | string
   shifts?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   settings?: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  sampleSeed?: Prisma.BytesFieldUpdateOperationsInput | runtime.Bytes
   openedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
 }
 
@@ -404,6 +423,7 @@ export type ShutdownCountOrderByAggregateInput = {
   areaBasis?: Prisma.SortOrder
   shifts?: Prisma.SortOrder
   settings?: Prisma.SortOrder
+  sampleSeed?: Prisma.SortOrder
   openedAt?: Prisma.SortOrder
 }
 
@@ -416,6 +436,7 @@ export type ShutdownMaxOrderByAggregateInput = {
   endsOn?: Prisma.SortOrder
   units?: Prisma.SortOrder
   areaBasis?: Prisma.SortOrder
+  sampleSeed?: Prisma.SortOrder
   openedAt?: Prisma.SortOrder
 }
 
@@ -428,7 +449,12 @@ export type ShutdownMinOrderByAggregateInput = {
   endsOn?: Prisma.SortOrder
   units?: Prisma.SortOrder
   areaBasis?: Prisma.SortOrder
+  sampleSeed?: Prisma.SortOrder
   openedAt?: Prisma.SortOrder
+}
+
+export type BytesFieldUpdateOperationsInput = {
+  set?: runtime.Bytes
 }
 
 
@@ -444,6 +470,7 @@ export type ShutdownSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs
   areaBasis?: boolean
   shifts?: boolean
   settings?: boolean
+  sampleSeed?: boolean
   openedAt?: boolean
 }, ExtArgs["result"]["shutdown"]>
 
@@ -458,6 +485,7 @@ export type ShutdownSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Exte
   areaBasis?: boolean
   shifts?: boolean
   settings?: boolean
+  sampleSeed?: boolean
   openedAt?: boolean
 }, ExtArgs["result"]["shutdown"]>
 
@@ -472,6 +500,7 @@ export type ShutdownSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Exte
   areaBasis?: boolean
   shifts?: boolean
   settings?: boolean
+  sampleSeed?: boolean
   openedAt?: boolean
 }, ExtArgs["result"]["shutdown"]>
 
@@ -486,10 +515,11 @@ export type ShutdownSelectScalar = {
   areaBasis?: boolean
   shifts?: boolean
   settings?: boolean
+  sampleSeed?: boolean
   openedAt?: boolean
 }
 
-export type ShutdownOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"siteId" | "shutdownId" | "name" | "timeZone" | "startsOn" | "endsOn" | "units" | "areaBasis" | "shifts" | "settings" | "openedAt", ExtArgs["result"]["shutdown"]>
+export type ShutdownOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"siteId" | "shutdownId" | "name" | "timeZone" | "startsOn" | "endsOn" | "units" | "areaBasis" | "shifts" | "settings" | "sampleSeed" | "openedAt", ExtArgs["result"]["shutdown"]>
 
 export type $ShutdownPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "Shutdown"
@@ -505,6 +535,10 @@ export type $ShutdownPayload<ExtArgs extends runtime.Types.Extensions.InternalAr
     areaBasis: string
     shifts: runtime.JsonValue
     settings: runtime.JsonValue
+    /**
+     * draws the QC samples; never leaves the server, so that no crew knows what is drawn
+     */
+    sampleSeed: runtime.Bytes
     openedAt: Date
   }, ExtArgs["result"]["shutdown"]>
   composites: {}
@@ -939,6 +973,7 @@ export interface ShutdownFieldRefs {
   readonly areaBasis: Prisma.FieldRef<"Shutdown", 'String'>
   readonly shifts: Prisma.FieldRef<"Shutdown", 'Json'>
   readonly settings: Prisma.FieldRef<"Shutdown", 'Json'>
+  readonly sampleSeed: Prisma.FieldRef<"Shutdown", 'Bytes'>
   readonly openedAt: Prisma.FieldRef<"Shutdown", 'DateTime'>
 }
     

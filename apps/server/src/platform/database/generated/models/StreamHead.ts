@@ -418,10 +418,6 @@ export type StreamHeadUpdatefrontierInput = {
   push?: runtime.Bytes | runtime.Bytes[]
 }
 
-export type BytesFieldUpdateOperationsInput = {
-  set?: runtime.Bytes
-}
-
 
 
 export type StreamHeadSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{

@@ -1,0 +1,113 @@
+import { CalcRefusal, gasketDimensions, type TargetRequest } from '@seatwell/calc';
+import type { JointSpecification, Payload, ProcedureContent } from '@seatwell/contract';
+import { gasketOf, type JointState, type MakeState } from '@seatwell/workflow';
+import { Problem } from '../../platform/errors/problem.ts';
+
+export type GasketData = Payload<'gasket-data-entered'>;
+export type Lubricant = Payload<'lubricant-entered'>;
+
+/** @throws Problem `calculation-refused` naming what the register does not say yet */
+function missing(joint: JointState, path: string, code: string, message: string): never {
+  throw new Problem('calculation-refused', `${joint.tag}: ${message}`, [{ path, code, message, joint: joint.tag }]);
+}
+
+function gasketContact(joint: JointState, make: MakeState): { contactInside_mm: number; contactOutside_mm: number } {
+  const gasket = gasketOf(joint, make);
+  if (gasket.contactInside_mm !== null && gasket.contactOutside_mm !== null) {
+    return { contactInside_mm: gasket.contactInside_mm, contactOutside_mm: gasket.contactOutside_mm };
+  }
+  const { standard, size, rating } = joint.specification.flange;
+  try {
+    const { contactInside_mm, contactOutside_mm } = gasketDimensions({ standard, size, rating, family: gasket.family });
+    return { contactInside_mm, contactOutside_mm };
+  } catch (error) {
+    if (!(error instanceof CalcRefusal)) throw error;
+    return missing(
+      joint,
+      'specification.gasket.contactInside_mm',
+      'gasket-contact-missing',
+      `no table gives the contact of a ${gasket.family} gasket for ${standard} ${size} ${rating}. Enter its inside and outside contact diameters.`,
+    );
+  }
+}
+
+function flangeOf(joint: JointState, specification: JointSpecification): TargetRequest['flange'] {
+  const { standard, size, rating } = specification.flange;
+  if (standard !== 'custom') {
+    return { standard, size, rating, ...(joint.bolting ? { boltCount: joint.bolting.count } : {}) };
+  }
+  if (!joint.bolting)
+    missing(joint, 'specification.bolting', 'bolting-missing', 'a custom flange needs its bolt count and thread.');
+  return { custom: { boltCount: joint.bolting.count, boltThread: joint.bolting.thread } };
+}
+
+/**
+ * The calculation's request for one make: from the register, the procedure's policy, and entered gasket and lubricant
+ * data. Nothing is assumed that none of them says.
+ * @throws Problem `calculation-refused` naming the joint and what is missing
+ */
+export function targetRequest(
+  joint: JointState,
+  make: MakeState,
+  procedure: ProcedureContent,
+  gasketData: GasketData,
+  lubricant: Lubricant,
+  boltStress_MPa: number | null,
+): TargetRequest {
+  const { specification } = joint;
+  const gasket = gasketOf(joint, make);
+  if (gasketData.family !== gasket.family) {
+    missing(
+      joint,
+      'gasketDataId',
+      'other-gasket-family',
+      `“${gasketData.name}” is data of a ${gasketData.family} gasket; this make has ${gasket.family}.`,
+    );
+  }
+  const grade = joint.bolting?.grade;
+  if (!grade) missing(joint, 'specification.bolting.grade', 'bolt-grade-missing', 'the register names no bolt grade.');
+  const { pressure_MPa, temperature_C } = specification.service;
+  if (pressure_MPa === null) {
+    missing(joint, 'specification.service.pressure_MPa', 'pressure-missing', 'the register gives no design pressure.');
+  }
+  if (temperature_C === null) {
+    missing(
+      joint,
+      'specification.service.temperature_C',
+      'temperature-missing',
+      'the register gives no design temperature.',
+    );
+  }
+  const target = boltStress_MPa ?? procedure.policy.targetBoltStress_MPa;
+  return {
+    flange: flangeOf(joint, specification),
+    gasket: {
+      family: gasket.family,
+      ...gasketContact(joint, make),
+      ...(gasket.count > 0 ? { count: gasket.count } : {}),
+      limits: {
+        seating_MPa: gasketData.seating_MPa,
+        operating_MPa: gasketData.operating_MPa,
+        target_MPa: gasketData.target_MPa,
+        maximum_MPa: gasketData.maximum_MPa,
+        source: gasketData.source,
+      },
+    },
+    bolting: {
+      grade,
+      ...(joint.bolting ? { thread: joint.bolting.thread, count: joint.bolting.count } : {}),
+      condition: make.boltingCondition ?? 'new',
+    },
+    service: { pressure_MPa, temperature_C },
+    lubricant: { nutFactor: lubricant.nutFactor, source: lubricant.source },
+    method: procedure.method,
+    area: procedure.policy.area,
+    policy: {
+      minimumBoltUtilisation: procedure.policy.minimumBoltUtilisation,
+      maximumBoltUtilisation: procedure.policy.maximumBoltUtilisation,
+      scatter_percent: procedure.policy.scatter_percent,
+    },
+    ...(target === null ? {} : { target: { boltStress_MPa: target } }),
+    passPercents: procedure.passPercents,
+  };
+}

@@ -1,0 +1,59 @@
+import type { PackFacts } from '@seatwell/workflow';
+import type { Transaction } from '../../platform/database/pool.ts';
+
+const tags = async (tx: Transaction, text: string, values: readonly unknown[]): Promise<string[]> =>
+  (await tx.query<{ tag: string }>(text, [...values])).rows.map((row) => row.tag);
+
+/** A pack as the rules see it: its plan, release and readings, and what still stands in the way of pressure. */
+export async function loadPackFacts(
+  tx: Transaction,
+  siteId: string,
+  shutdownId: string,
+  packId: string,
+): Promise<PackFacts | null> {
+  const key = [siteId, shutdownId, packId] as const;
+  const { rows } = await tx.query<{
+    number: string;
+    plan: { pressure_MPa: number; hold_min: number; way: string };
+    released: PackFacts['released'];
+    readings: PackFacts['readings'];
+  }>(
+    'SELECT number, plan, released, readings FROM test_pack WHERE site_id = $1 AND shutdown_id = $2 AND pack_id = $3',
+    [...key],
+  );
+  const pack = rows[0];
+  if (!pack) return null;
+  const members = `FROM make_pack mp
+    JOIN make m ON m.site_id = mp.site_id AND m.shutdown_id = mp.shutdown_id AND m.make_id = mp.make_id AND NOT m.cancelled
+    JOIN joint j ON j.site_id = m.site_id AND j.shutdown_id = m.shutdown_id AND j.joint_id = m.joint_id AND j.voided IS NULL
+    WHERE mp.site_id = $1 AND mp.shutdown_id = $2 AND mp.pack_id = $3`;
+  return {
+    packId,
+    number: pack.number,
+    pressure_MPa: pack.plan.pressure_MPa,
+    hold_min: pack.plan.hold_min,
+    way: pack.plan.way,
+    released: pack.released,
+    relaxationDue: await tags(
+      tx,
+      `SELECT DISTINCT j.tag ${members} AND m.relaxation_due_at IS NOT NULL ORDER BY j.tag`,
+      key,
+    ),
+    unclosedA: await tags(
+      tx,
+      `SELECT p.text AS tag FROM punch_item p WHERE p.site_id = $1 AND p.shutdown_id = $2 AND p.category = 'A'
+         AND p.closed_at IS NULL AND (p.pack_id = $3 OR p.joint_id IN (SELECT mp.joint_id ${members} AND mp.role <> 'reinstated'))
+       ORDER BY p.raised_at`,
+      key,
+    ),
+    provisionalTools: await tags(
+      tx,
+      `SELECT DISTINCT j.tag ${members} AND EXISTS (
+         SELECT 1 FROM calibration c WHERE c.site_id = $1 AND c.provisional AND c.cleared_at IS NULL
+           AND (j.state->'makes') @> jsonb_build_array(jsonb_build_object('makeId', m.make_id,
+             'provisionalTools', jsonb_build_array(c.tool_id)))) ORDER BY j.tag`,
+      key,
+    ),
+    readings: pack.readings,
+  };
+}
