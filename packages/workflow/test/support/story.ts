@@ -19,6 +19,9 @@ import { type Surroundings, surroundings, timesAt } from './world.ts';
 
 const HOUR_MS = 3_600_000;
 
+/** What a wrench was set to. */
+export const torque = (torque_Nm: number) => ({ torque_Nm, asEntered: { value: torque_Nm, unit: 'N·m' } });
+
 interface Actor {
   readonly personId: string;
   readonly roles: readonly Role[];
@@ -151,22 +154,25 @@ export class Story {
 
   /** Records a sound event with some fields changed. @throws Error when the rules do not accept it */
   record<T extends EventType>(type: T, change: Partial<Payload<T>> = {}, choices: Choices = {}): this {
-    const decision = this.propose(type, { ...this.sound(type), ...change }, choices);
+    const decision = this.propose(type, { ...this.sound(type, choices.makeId), ...change }, choices);
     if (decision.outcome !== 'accept')
       throw new Error(`${type}: ${decision.outcome} ${JSON.stringify(decision.failed, null, 1)}`);
     return this;
   }
 
-  /** The sound payload of an event, with its times at the story's clock. */
-  sound<T extends EventType>(type: T): Payload<T> {
+  /** The sound payload of an event here and now: its times at the story's clock, a pass the next one of the make. */
+  sound<T extends EventType>(type: T, makeId?: string): Payload<T> {
     const payload = PAYLOADS[type];
+    if (!('startedAt' in payload)) return payload;
     const startedAt = new Date(this.clock - HOUR_MS / 2).toISOString();
-    return 'startedAt' in payload ? { ...payload, startedAt, endedAt: this.now } : payload;
+    const timed = { ...payload, startedAt, endedAt: this.now };
+    if (!('pass' in timed)) return timed;
+    const pass = Math.min(this.make(makeId).nextPass, procedureEvidence.passCount);
+    return { ...timed, pass, set: torque(targetEvidence.passes[pass - 1]?.torque_Nm ?? 0) };
   }
 
   pass(pass: number, change: Partial<Payload<'pass-recorded'>> = {}, choices: Choices = {}): this {
-    const torque_Nm = targetEvidence.passes[pass - 1]?.torque_Nm ?? 240;
-    const set = { torque_Nm, asEntered: { value: torque_Nm, unit: 'N·m' } };
+    const set = torque(targetEvidence.passes[pass - 1]?.torque_Nm ?? 0);
     return this.record('pass-recorded', { pass, set, ...change }, choices);
   }
 
