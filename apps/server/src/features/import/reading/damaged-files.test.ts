@@ -43,8 +43,8 @@ describe('damaged files end in a reading or in a refusal with a reason', () => {
   });
   it('a workbook cut off anywhere', async () => {
     await fc.assert(
-      fc.asyncProperty(fc.nat(), async (length) => {
-        expect(await outcome(sample.subarray(0, length % sample.length), 'Joints')).toBe('refused');
+      fc.asyncProperty(fc.integer({ min: 4, max: sample.length - 1 }), async (length) => {
+        expect(await outcome(sample.subarray(0, length), 'Joints')).toBe('refused');
       }),
       { numRuns: 100 },
     );

@@ -131,6 +131,22 @@ describe('XLSX files', () => {
     expect(rowsOf(result)).toEqual([['Tag', '#VALUE!']]);
     expect(result.ok && result.notes[0]?.code).toBe('formula-without-value');
   });
+  it('an empty sheet has no rows', async () => {
+    const bytes = await workbook((book) => book.addWorksheet('Register'));
+    expect(await readSheet(file(bytes), 'Register')).toEqual({
+      ok: true,
+      sheet: 'Register',
+      rows: [],
+      width: 0,
+      notes: [],
+    });
+  });
+  it('a part that the directory of the archive does not name is never unpacked', async () => {
+    const cell = (value: number) => `<sheetData><row r="1"><c r="A1"><v>${value}</v></c></row></sheetData>`;
+    const hidden = workbookParts(cell(2), { hidden: true })[2]!;
+    const bytes = zipOf([...workbookParts(cell(1)), hidden]);
+    expect(rowsOf(await readSheet(file(bytes), 'Register'))).toEqual([[1]]);
+  });
   it('names the sheets there are where one is not found', async () => {
     const error = errorOf(await readSheet(file(await workbook((book) => book.addWorksheet('Register'))), 'Registre'));
     expect(error).toEqual({

@@ -1,5 +1,5 @@
 import { type Cell, withoutControlCharacters } from '@seatwell/workflow';
-import { InvalidSpreadsheetError, readSheet } from 'read-excel-file/node';
+import { readSheet } from 'read-excel-file/node';
 import {
   type CellNote,
   compactRows,
@@ -9,32 +9,38 @@ import {
   type SheetReading,
 } from './reading-result.ts';
 import { refuseImpossibleCells, sheetNotes } from './sheet-notes.ts';
-import { requireWorkbook, sheetsOf, type WorkbookSheet } from './workbook-parts.ts';
-import { unzipEntry, type ZipEntry, zipEntries } from './zip-archive.ts';
+import { storedZip } from './stored-zip.ts';
+import { relatedParts, requireWorkbook, sheetsOf, type WorkbookSheet } from './workbook-parts.ts';
+import { unzipEntry, zipEntries } from './zip-archive.ts';
+
+const workbookPart = 'xl/workbook.xml';
+const relationsPart = 'xl/_rels/workbook.xml.rels';
 
 interface Workbook {
-  readonly entries: readonly ZipEntry[];
   readonly sheets: readonly WorkbookSheet[];
-  readonly part: (name: string, encoding: 'utf8' | 'latin1') => string;
+  readonly relations: string;
+  readonly has: (name: string) => boolean;
+  /** Unpacks a part, within the size that the directory states. */
+  readonly part: (name: string) => Buffer;
 }
 
 function openWorkbook(buffer: Buffer, limits: ReadingLimits): Workbook {
   const entries = zipEntries(buffer, limits);
   requireWorkbook(entries);
-  const part = (name: string, encoding: 'utf8' | 'latin1') => {
-    const entry = entries.find((candidate) => candidate.name === name);
-    if (entry === undefined) {
-      throw new ReadingRefusal(
-        'damaged',
-        `The workbook lacks its part ${name}. Save the register again from a spreadsheet program.`,
-      );
-    }
-    return unzipEntry(buffer, entry).toString(encoding);
+  const find = (name: string) => entries.find((entry) => entry.name === name);
+  const part = (name: string) => {
+    const entry = find(name);
+    if (entry !== undefined) return unzipEntry(buffer, entry);
+    throw new ReadingRefusal(
+      'damaged',
+      `The workbook lacks its part ${name}. Save the register again from a spreadsheet program.`,
+    );
   };
-  const sheets = sheetsOf(part('xl/workbook.xml', 'utf8'), part('xl/_rels/workbook.xml.rels', 'utf8'));
+  const relations = part(relationsPart).toString('utf8');
+  const sheets = sheetsOf(part(workbookPart).toString('utf8'), relations);
   if (sheets.length === 0)
     throw new ReadingRefusal('damaged', 'The workbook has no sheet with cells. Save the register as XLSX again.');
-  return { entries, sheets, part };
+  return { sheets, relations, has: (name) => find(name) !== undefined, part };
 }
 
 /** The sheets of a workbook. Nothing but the list of sheets is unpacked. */
@@ -51,17 +57,27 @@ export async function readXlsx(buffer: Buffer, sheetName: string, limits: Readin
     const names = workbook.sheets.map(({ name }) => `"${name}"`).join(', ');
     throw new ReadingRefusal('sheet-not-found', `The workbook has no sheet "${sheetName}". It has ${names}.`);
   }
-  // Every part that the reader will unpack must keep to its stated size.
-  for (const entry of workbook.entries) if (/\.(xml|rels)$/.test(entry.name)) unzipEntry(buffer, entry);
+  const sheetXml = workbook.part(sheet.part);
   // Addresses and tags are ASCII: one byte a character is enough to look through them.
-  const xml = workbook.part(sheet.part, 'latin1');
+  const xml = sheetXml.toString('latin1');
   refuseImpossibleCells(xml);
   const notes = sheetNotes(xml);
-  const cells = await parsedCells(buffer, sheetName);
+  const cells = await parsedCells(checkedArchive(workbook, sheet.part, sheetXml), sheetName);
   putErrorsBack(cells, notes);
   const rows = compactRows(cells, limits);
   const width = rows.reduce((widest, row) => Math.max(widest, row.cells.length), 0);
   return { ok: true, sheet: sheetName, rows, width, notes };
+}
+
+/**
+ * The archive that the reader gets: only the parts it needs, as unpacked here. The reader goes through the file's
+ * own entry headers, which need not agree with the directory that was judged.
+ */
+function checkedArchive(workbook: Workbook, sheetPart: string, sheetXml: Buffer): Buffer {
+  const others = ['sharedStrings', 'styles'].flatMap((type) => [...relatedParts(workbook.relations, type).values()]);
+  const names = [...new Set([workbookPart, relationsPart, ...others.filter(workbook.has)])];
+  const parts = names.filter((name) => name !== sheetPart).map((name) => ({ name, content: workbook.part(name) }));
+  return storedZip([...parts, { name: sheetPart, content: sheetXml }]);
 }
 
 async function parsedCells(buffer: Buffer, sheetName: string): Promise<Cell[][]> {
@@ -75,10 +91,11 @@ async function parsedCells(buffer: Buffer, sheetName: string): Promise<Cell[][]>
     }
     return rows;
   } catch (error) {
-    if (!(error instanceof InvalidSpreadsheetError)) throw error;
+    // Whatever the reader stumbles over, it is the content of the file.
     throw new ReadingRefusal(
       'damaged',
       'The cells of the sheet cannot be read. Save the register again from a spreadsheet program.',
+      { cause: error },
     );
   }
 }

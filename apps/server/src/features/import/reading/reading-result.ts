@@ -98,8 +98,8 @@ export const readingLimits: ReadingLimits = {
 export class ReadingRefusal extends Error {
   readonly code: ReadingErrorCode;
 
-  constructor(code: ReadingErrorCode, message: string) {
-    super(message);
+  constructor(code: ReadingErrorCode, message: string, options?: ErrorOptions) {
+    super(message, options);
     this.name = 'ReadingRefusal';
     this.code = code;
   }

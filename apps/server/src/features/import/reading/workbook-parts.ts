@@ -23,15 +23,21 @@ export function attribute(tag: string, name: string): string | undefined {
   return value === undefined ? undefined : decodeEntities(value);
 }
 
-/** The sheets of a workbook in their order; chart sheets hold no cells and are left out. */
-export function sheetsOf(workbookXml: string, relationsXml: string): readonly WorkbookSheet[] {
+/** Parts of the archive by relation id, of one type: `worksheet`, `sharedStrings`, `styles`. */
+export function relatedParts(relationsXml: string, type: string): ReadonlyMap<string, string> {
   const parts = new Map<string, string>();
   for (const [tag] of relationsXml.matchAll(/<(?:\w+:)?Relationship\s[^>]*>/g)) {
     const target = attribute(tag, 'Target');
     const id = attribute(tag, 'Id');
-    if (id === undefined || target === undefined || !attribute(tag, 'Type')?.endsWith('/worksheet')) continue;
+    if (id === undefined || target === undefined || !attribute(tag, 'Type')?.endsWith(`/${type}`)) continue;
     parts.set(id, target.startsWith('/') ? target.slice(1) : `xl/${target}`);
   }
+  return parts;
+}
+
+/** The sheets of a workbook in their order; chart sheets hold no cells and are left out. */
+export function sheetsOf(workbookXml: string, relationsXml: string): readonly WorkbookSheet[] {
+  const parts = relatedParts(relationsXml, 'worksheet');
   const sheets: WorkbookSheet[] = [];
   for (const [tag] of workbookXml.matchAll(/<(?:\w+:)?sheet\s[^>]*>/g)) {
     const part = parts.get(attribute(tag, '(?:\\w+:)?id') ?? '');

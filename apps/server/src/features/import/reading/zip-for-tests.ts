@@ -6,6 +6,8 @@ export interface ZipPart {
   /** The uncompressed size that the directory states, where it is to differ from the true one. */
   readonly statedSize?: number;
   readonly encrypted?: boolean;
+  /** Present in the file, left out of the directory. */
+  readonly hidden?: boolean;
 }
 
 /** Writes a zip archive by hand (APPNOTE 4.3), also ones that no honest program writes. */
@@ -13,7 +15,7 @@ export function zipOf(parts: readonly ZipPart[]): Buffer {
   const files: Buffer[] = [];
   const directory: Buffer[] = [];
   let offset = 0;
-  for (const { name, content, statedSize, encrypted } of parts) {
+  for (const { name, content, statedSize, encrypted, hidden } of parts) {
     const data = Buffer.from(content);
     const packed = deflateRawSync(data);
     const shared = Buffer.alloc(26);
@@ -27,15 +29,17 @@ export function zipOf(parts: readonly ZipPart[]): Buffer {
     const local = Buffer.concat([Buffer.from('PK\x03\x04', 'latin1'), shared, Buffer.from(name), packed]);
     const tail = Buffer.alloc(14);
     tail.writeUInt32LE(offset, 10);
-    directory.push(Buffer.concat([Buffer.from('PK\x01\x02\x14\x00', 'latin1'), shared, tail, Buffer.from(name)]));
+    if (hidden !== true) {
+      directory.push(Buffer.concat([Buffer.from('PK\x01\x02\x14\x00', 'latin1'), shared, tail, Buffer.from(name)]));
+    }
     files.push(local);
     offset += local.length;
   }
   const directoryBytes = Buffer.concat(directory);
   const end = Buffer.alloc(22);
   end.write('PK\x05\x06', 'latin1');
-  end.writeUInt16LE(parts.length, 8);
-  end.writeUInt16LE(parts.length, 10);
+  end.writeUInt16LE(directory.length, 8);
+  end.writeUInt16LE(directory.length, 10);
   end.writeUInt32LE(directoryBytes.length, 12);
   end.writeUInt32LE(offset, 16);
   return Buffer.concat([...files, directoryBytes, end]);
