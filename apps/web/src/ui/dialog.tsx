@@ -1,5 +1,5 @@
 import { Dialog as Primitive } from 'radix-ui';
-import type { ReactNode } from 'react';
+import { type ReactNode, useRef } from 'react';
 import { useText } from '../texts/text-provider.tsx';
 import styles from './dialog.module.css';
 
@@ -26,12 +26,25 @@ export function Sheet(props: DialogProps) {
 
 function Panel(props: DialogProps & { className: string }) {
   const text = useText('ui');
+  const opener = useRef<HTMLElement | null>(null);
+  // The primitive gives the focus back to its own trigger only, and our dialogs are opened from anywhere.
+  const remember = (event: Event) => {
+    const focused = document.activeElement;
+    const inside = event.currentTarget instanceof Node && event.currentTarget.contains(focused);
+    if (focused instanceof HTMLElement && !inside) opener.current = focused;
+  };
+  const giveBack = (event: Event) => {
+    event.preventDefault();
+    opener.current?.focus();
+  };
   return (
     <Primitive.Root open={props.open} onOpenChange={props.onOpenChange}>
       <Primitive.Portal>
         <Primitive.Overlay className={styles.veil} />
         <Primitive.Content
           className={props.className}
+          onOpenAutoFocus={remember}
+          onCloseAutoFocus={giveBack}
           data-wide={props.wide ? '' : undefined}
           {...(props.description === undefined ? { 'aria-describedby': undefined } : {})}
         >

@@ -24,14 +24,15 @@ export interface TableProps<Row> {
   readonly rowKey: (row: Row) => string;
   /** shown in place of rows when there are none */
   readonly empty?: string;
-  /** on a phone, rows of more than three columns become cards unless said otherwise */
+  /** on a phone, rows with more than three columns of words become cards unless said otherwise */
   readonly onPhone?: 'cards' | 'table';
 }
 
 /** A dense table of up to some hundred rows; VirtualTable takes more. */
 export function Table<Row>(props: TableProps<Row>) {
   const phone = useMediaQuery(phoneQuery);
-  const cards = (props.onPhone ?? (props.columns.length > 3 ? 'cards' : 'table')) === 'cards';
+  const words = props.columns.filter((column) => !column.numeric).length;
+  const cards = (props.onPhone ?? (words > 3 ? 'cards' : 'table')) === 'cards';
   return phone && cards ? <TableCards {...props} /> : <PlainTable {...props} />;
 }
 
