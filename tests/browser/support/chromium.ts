@@ -1,5 +1,4 @@
-import { spawn, spawnSync } from 'node:child_process';
-import { once } from 'node:events';
+import { spawnSync } from 'node:child_process';
 import {
   chmodSync,
   createReadStream,
@@ -116,11 +115,14 @@ async function unpack(packed: string, folder: string): Promise<void> {
   }
 }
 
+// Through a file and not a pipe: tar stops reading at the archive's end mark, which breaks the pipe at times.
 async function unpackTar(packed: string, folder: string): Promise<void> {
   mkdirSync(folder, { recursive: true });
-  const tar = spawn('tar', ['-x', '-C', folder], { stdio: ['pipe', 'ignore', 'inherit'] });
-  const ended = once(tar, 'close');
-  await pipeline(createReadStream(packed), createBrotliDecompress(), tar.stdin);
-  const [code] = await ended;
-  if (code !== 0) throw new Error(`tar could not unpack ${packed}: it ended with ${String(code)}`);
+  const archive = join(folder, 'archive.tar');
+  await pipeline(createReadStream(packed), createBrotliDecompress(), createWriteStream(archive));
+  const tar = spawnSync('tar', ['-x', '--no-same-owner', '-f', archive, '-C', folder], { encoding: 'utf8' });
+  rmSync(archive, { force: true });
+  if (tar.status !== 0) {
+    throw new Error(`tar could not unpack ${packed}: ${tar.error?.message ?? tar.stderr.trim()}`);
+  }
 }

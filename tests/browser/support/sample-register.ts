@@ -20,6 +20,8 @@ export interface SampleRegister {
   readonly headerRow: number;
   readonly jointCount: number;
   readonly planted: readonly PlantedError[];
+  /** Tags that stand in two rows. */
+  readonly duplicates: readonly { readonly tag: string; readonly rowNumbers: readonly number[] }[];
   /** Keys of the questions that the import has to ask. */
   readonly questions: readonly string[];
 }
@@ -68,10 +70,14 @@ const asked: readonly (readonly [
   [14, 'Work scope', 'Re-torque', 'word.workScope.re torque'],
 ];
 
+/** The joint that carries the tag of the first one, in another spelling. */
+const twin = 19;
+
 function cellsOf(joint: number, corrected: boolean): Value[] {
   const cells: Value[] = [...sampleRows[joint]!];
   const date = columnOf('Planned date');
   cells[date] = new Date(`${cells[date]}T00:00:00Z`);
+  if (joint === twin && !corrected) cells[0] = String(sampleRows[0]![0]).toLowerCase();
   for (const [row, header, written] of asked) if (row === joint) cells[columnOf(header)] = written;
   for (const error of planted) {
     if (error.rowNumber !== firstRow + joint) continue;
@@ -110,6 +116,7 @@ export async function sampleRegister(options: { readonly corrected?: boolean } =
     headerRow,
     jointCount: sampleRows.length,
     planted: corrected ? [] : planted,
+    duplicates: corrected ? [] : [{ tag: String(sampleRows[0]![0]), rowNumbers: [firstRow, firstRow + twin] }],
     questions: asked.map(([, , , key]) => key),
   };
 }
