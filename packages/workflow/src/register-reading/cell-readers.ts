@@ -87,12 +87,20 @@ const readers: Readonly<Partial<Record<RegisterField, Reader>>> = {
   plannedDate: (cell, context) => mapped(parseDate(cell, context.dateOrder), (plannedDate) => ({ plannedDate })),
 };
 
+/** No size, date or word of the trade is longer; beyond it patterns would take their time over junk. */
+const longestParsed = 200;
+
 /** Reads one cell of a field. */
 export function readCell(field: RegisterField, cell: Cell, context: ColumnContext): Reading<CellValues> {
   const measure = measures[field];
-  if (measure !== undefined) {
-    return mapped(parseQuantity(cell, measure, context.unit, context.decimal), (value) => ({ [field]: value }));
-  }
   const reader = readers[field];
-  return reader === undefined ? text(field, cell) : reader(cell, context);
+  if (measure === undefined && reader === undefined) return text(field, cell);
+  if (typeof cell === 'string' && cell.length > longestParsed) {
+    return refuse(
+      'text-too-long',
+      `${quoted(cell)} has ${cell.length} characters, at most ${longestParsed} fit. Shorten it, or choose the right column.`,
+    );
+  }
+  if (measure === undefined) return reader!(cell, context);
+  return mapped(parseQuantity(cell, measure, context.unit, context.decimal), (value) => ({ [field]: value }));
 }

@@ -4,10 +4,14 @@ import { parseRating, type RatingSystem } from './rating.ts';
 import { type Cell, plainSigns } from './reading.ts';
 import { parseSize, type SizeSystem } from './size.ts';
 
+/** A longer text is no number, size or date. */
+const longestEvidence = 60;
+
 /** The single vote of all cells that have one; undefined where none votes or where they disagree. */
 function unanimous<T>(cells: Iterable<Cell>, vote: (cell: Cell) => T | undefined): T | undefined {
   let found: T | undefined;
   for (const cell of cells) {
+    if (typeof cell === 'string' && cell.length > longestEvidence) continue;
     const voted = vote(cell);
     if (voted === undefined) continue;
     if (found !== undefined && found !== voted) return undefined;

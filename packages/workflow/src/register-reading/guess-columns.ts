@@ -46,7 +46,7 @@ const givenAway: Readonly<Partial<Record<RegisterField, RegExp>>> = {
 
 /** A header in lower case, without signs, brackets and what stands in them. */
 export function headerText(header: Cell): string {
-  const text = plainSigns(header).toLowerCase();
+  const text = plainSigns(header).slice(0, 200).toLowerCase();
   const bare = text.replace(/[([{][^)\]}]*[)\]}]/g, ' ');
   return (/[a-z]/.test(bare) ? bare : text)
     .replace(/ø/g, 'o')

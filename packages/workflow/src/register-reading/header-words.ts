@@ -5,10 +5,11 @@ import type { RegisterField } from './fields.ts';
  * field beyond doubt; `likely` needs the samples to agree or no better column.
  */
 export const headerWords: Readonly<Record<RegisterField, { readonly exact: RegExp; readonly likely: RegExp }>> = {
+  // A bare "No." is more often the running number of the list than the tag.
   tag: {
     exact:
-      /^((joint|flange|flg|jt|bolted joint) )?(tag|tag (no|number|id)|id|no|number|ref|reference)( no| number)?$|^(joint|flange)( id)?$/,
-    likely: /\b(tag|joint (no|id|ref)|flange (no|id|ref)|jt no)\b/,
+      /^((joint|flange|flg|jt|bolted joint) )?tag( (no|number|id))?$|^(joint|flange|flg|jt)( (no|number|id|ref|reference))?$/,
+    likely: /\b(tag|joint (no|id|ref)|flange (no|id|ref)|jt no)\b|^(no|number|id|ref|reference)$/,
   },
   area: {
     exact: /^(area|plant area|unit area|zone|work area)( (no|name|code))?$/,

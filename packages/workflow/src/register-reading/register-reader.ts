@@ -81,23 +81,14 @@ function contextOf(
   const set = <Key extends keyof ColumnContext>(key: Key, value: ColumnContext[Key] | undefined) => {
     if (value !== undefined) context[key] = value;
   };
+  // The header goes first: an answer remembered from another sheet must not overrule what this one says.
   if (field === 'size') {
-    set(
-      'sizeSystem',
-      answer(options, field, 'size-system', ['NPS', 'DN']) ??
-        options.sizeSystem ??
-        sizeSystemOfHeader(header) ??
-        sizeSystemOf(cells()),
-    );
+    const asked = answer(options, field, 'size-system', ['NPS', 'DN']) ?? options.sizeSystem;
+    set('sizeSystem', sizeSystemOfHeader(header) ?? asked ?? sizeSystemOf(cells()));
   }
   if (field === 'rating') {
-    set(
-      'ratingSystem',
-      answer(options, field, 'rating-system', ['class', 'PN']) ??
-        options.ratingSystem ??
-        ratingSystemOfHeader(header) ??
-        ratingSystemOf(cells()),
-    );
+    const asked = answer(options, field, 'rating-system', ['class', 'PN']) ?? options.ratingSystem;
+    set('ratingSystem', ratingSystemOfHeader(header) ?? asked ?? ratingSystemOf(cells()));
   }
   if (field === 'plannedDate') {
     set(

@@ -77,7 +77,7 @@ export function unitOf(text: string, measure?: Measure): Unit | undefined {
  * a dash, or as its last word (`Design press. barg`).
  */
 export function unitOfHeader(header: string, measure: Measure): Unit | undefined {
-  const text = header.replace(/\s+/g, ' ').trim();
+  const text = header.slice(0, 200).replace(/\s+/g, ' ').trim();
   const bracketed = [...text.matchAll(/[([{]((?:[^()[\]{}]|\([ag]\))+)[)\]}]/gi)].map((match) => match[1]!);
   const tails = [
     /(?:[,/_:-]|\bin\b)\s*([^,_:-]+)$/i,

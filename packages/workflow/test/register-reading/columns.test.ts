@@ -116,6 +116,10 @@ describe('guessing columns', () => {
     const guess = guessColumns(['Tag', 'Size', 'Size'], [['J-1', '8"', '6"']]);
     expect(guess.columns.map((column) => column.field)).toEqual(['tag', 'size', 'ignored']);
   });
+  it('a running number is no tag where there is one, and may be one where there is none', () => {
+    expect(fieldsOf(['No.', 'Tag No.', 'Size'], [[1, 'J-1', '8"']])).toEqual(['ignored', 'tag', 'size']);
+    expect(fieldsOf(['No.', 'Size'], [['J-1', '8"']])).toEqual(['tag', 'size']);
+  });
   it('names columns as sheets do', () =>
     expect([0, 25, 26, 51, 701, 702].map(columnLetter)).toEqual(['A', 'Z', 'AA', 'AZ', 'ZZ', 'AAA']));
 });

@@ -287,6 +287,26 @@ describe('rows', () => {
     expect(row.values.boltThread).toBeUndefined();
     expect(row.problems).toMatchObject([{ severity: 'shown', code: 'to-be-confirmed', column: 'E' }]);
   });
+  it('a cell of endless junk is refused before any pattern looks at it', () => {
+    const junk = '1 '.repeat(100_000);
+    const mapping: ColumnMapping = { tag: 0, size: 1, plannedDate: 2, designPressure: 3, kind: 4, remark: 5 };
+    const headers = ['Tag', 'Size', 'Date', `Pressure ${'('.repeat(100_000)}`, 'Type', 'Remark'];
+    const row = readTable(headers, [['J-1', junk, junk, junk, junk, junk]], mapping).rows[0]!;
+    expect(row.problems.map(({ column, code }) => [column, code])).toEqual([
+      ['E', 'text-too-long'],
+      ['B', 'text-too-long'],
+      ['D', 'text-too-long'],
+      ['C', 'text-too-long'],
+      ['F', 'text-too-long'],
+    ]);
+  });
+  it('a header that names the unit of sizes goes before an answer remembered from another sheet', () => {
+    const rows: Cell[][] = [['J-1', 50]];
+    const answers = { 'column.size.size-system': 'NPS' };
+    const mapping: ColumnMapping = { tag: 0, size: 1 };
+    expect(readTable(['Tag', 'Size (mm)'], rows, mapping, { answers }).rows[0]!.values.size).toBe('DN50');
+    expect(readTable(['Tag', 'Size'], rows, mapping, { answers }).rows[0]!.values.size).toBe('NPS50');
+  });
   it('a formula that failed is an error also where any text would do', () => {
     const mapping: ColumnMapping = { tag: 0, remark: 1 };
     expect(readTable(['Tag', 'Remark'], [['J-1', '#REF!']], mapping).rows[0]!.problems).toMatchObject([

@@ -57,6 +57,7 @@ describe('a register as a plant hands it over', () => {
     const { headerRow, register } = await readRegister(sample.bytes, sample.sheet);
     expect(headerRow).toBe(sample.headerRow);
     expect(register.rows).toHaveLength(sample.jointCount);
+    expect(register.duplicates).toEqual(sample.duplicates);
     const byCell = (a: { rowNumber: number }, b: { rowNumber: number }) => a.rowNumber - b.rowNumber;
     expect(problemsOf(register).sort(byCell)).toEqual(
       sample.planted
