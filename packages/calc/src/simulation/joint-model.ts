@@ -30,6 +30,8 @@ export interface SimulationJoint {
     /** Stiffness of the stop, MPa per mm over its width. */
     readonly stiffness_N_per_mm2: number;
   };
+  /** Nuts stand clear until they are first tightened, instead of hand tight: no hold against tilting. */
+  readonly nutsClear?: boolean;
   /** Difference of the gap across the flange edge before tightening, widest at an angle from bolt 1. */
   readonly initialTilt?: { readonly difference_mm: number; readonly widestAt_deg: number };
 }

@@ -46,7 +46,7 @@ export class SpringPoints {
     this.lo = new Float64Array(size);
     this.hi = new Float64Array(size);
     this.offset = new Float64Array(size);
-    this.takeUp = new Float64Array(bolts);
+    this.takeUp = new Float64Array(bolts).fill(model.joint.nutsClear === true ? -Infinity : 0);
     this.held = new Float64Array(bolts);
     this.peak = new Float64Array(2 * stations);
     this.#peakStress = new Float64Array(2 * stations);
