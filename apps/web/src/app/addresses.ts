@@ -1,0 +1,38 @@
+import { withQuery } from './api-client.ts';
+
+type Query = Parameters<typeof withQuery>[1];
+
+/** The addresses of the app, in one place, as texts for Link and navigate. */
+export const addresses = {
+  signIn: (back?: string) => withQuery('/sign-in', { back }),
+  firstVisit: () => '/first-visit',
+  shutdowns: () => '/shutdowns',
+  today: (shutdownId: string, query: Query = {}) => withQuery(`/shutdowns/${shutdownId}/today`, query),
+  register: (shutdownId: string, query: Query = {}) => withQuery(`/shutdowns/${shutdownId}/register`, query),
+  addJoint: (shutdownId: string) => `/shutdowns/${shutdownId}/register/add`,
+  importRegister: (shutdownId: string) => `/shutdowns/${shutdownId}/import`,
+  areas: (shutdownId: string, query: Query = {}) => withQuery(`/shutdowns/${shutdownId}/areas`, query),
+  packs: (shutdownId: string, query: Query = {}) => withQuery(`/shutdowns/${shutdownId}/packs`, query),
+  pack: (shutdownId: string, packId: string) => `/shutdowns/${shutdownId}/packs/${packId}`,
+  blinds: (shutdownId: string, query: Query = {}) => withQuery(`/shutdowns/${shutdownId}/blinds`, query),
+  myJoints: (shutdownId: string, query: Query = {}) => withQuery(`/shutdowns/${shutdownId}/my-joints`, query),
+  report: (shutdownId: string, query: Query = {}) => withQuery(`/shutdowns/${shutdownId}/report`, query),
+  setup: (shutdownId: string, query: Query = {}) => withQuery(`/shutdowns/${shutdownId}/setup`, query),
+  joint: (shutdownId: string, jointId: string, query: Query = {}) =>
+    withQuery(`/shutdowns/${shutdownId}/joints/${jointId}`, query),
+  editJoint: (shutdownId: string, jointId: string) => `/shutdowns/${shutdownId}/joints/${jointId}/edit`,
+  target: (shutdownId: string, jointId: string, query: Query = {}) =>
+    withQuery(`/shutdowns/${shutdownId}/joints/${jointId}/target`, query),
+  tighten: (shutdownId: string, jointId: string, query: Query = {}) =>
+    withQuery(`/shutdowns/${shutdownId}/joints/${jointId}/tighten`, query),
+  work: (shutdownId: string, jointId: string, query: Query = {}) =>
+    withQuery(`/shutdowns/${shutdownId}/joints/${jointId}/work`, query),
+  people: (query: Query = {}) => withQuery('/site/people', query),
+  tools: (query: Query = {}) => withQuery('/site/tools', query),
+  procedures: (query: Query = {}) => withQuery('/site/procedures', query),
+  procedure: (procedureId: string, query: Query = {}) => withQuery(`/site/procedures/${procedureId}`, query),
+  accounts: () => '/site/accounts',
+  data: (query: Query = {}) => withQuery('/site/data', query),
+  calculate: () => '/calculate',
+  me: () => '/me',
+} as const;

@@ -1,0 +1,55 @@
+import type { TextKey } from '../texts/translate.ts';
+import { addresses } from './addresses.ts';
+
+export interface NavigationEntry {
+  readonly key: TextKey<'app'>;
+  /** a shorter word for the phone's bar */
+  readonly shortKey?: TextKey<'app'>;
+  /** undefined while no shutdown is chosen */
+  readonly href: (shutdownId: string | undefined) => string | undefined;
+  /** the entry is current when the address begins so (`:id` stands for the shutdown) */
+  readonly under: readonly string[];
+}
+
+const inShutdown =
+  (address: (shutdownId: string) => string) =>
+  (shutdownId: string | undefined): string | undefined =>
+    shutdownId === undefined ? undefined : address(shutdownId);
+
+/** The navigation in trade words. */
+export const navigation: readonly NavigationEntry[] = [
+  { key: 'nav-today', href: inShutdown(addresses.today), under: ['/shutdowns/:id/today'] },
+  {
+    key: 'nav-register',
+    href: inShutdown(addresses.register),
+    under: ['/shutdowns/:id/register', '/shutdowns/:id/joints', '/shutdowns/:id/import'],
+  },
+  { key: 'nav-areas', href: inShutdown(addresses.areas), under: ['/shutdowns/:id/areas'] },
+  { key: 'nav-packs', href: inShutdown(addresses.packs), under: ['/shutdowns/:id/packs'] },
+  { key: 'nav-blinds', href: inShutdown(addresses.blinds), under: ['/shutdowns/:id/blinds'] },
+  { key: 'nav-my-joints', href: inShutdown(addresses.myJoints), under: ['/shutdowns/:id/my-joints'] },
+  { key: 'nav-procedures', href: () => addresses.procedures(), under: ['/site/procedures', '/site/data'] },
+  { key: 'nav-people', href: () => addresses.people(), under: ['/site/people', '/site/accounts'] },
+  { key: 'nav-tools', href: () => addresses.tools(), under: ['/site/tools'] },
+  { key: 'nav-report', href: inShutdown(addresses.report), under: ['/shutdowns/:id/report'] },
+];
+
+/** The four entries of the phone's bar: what the person's work begins with. */
+export function phoneKeys(roles: readonly string[]): readonly string[] {
+  const works = roles.some((role) => role === 'technician' || role === 'chargehand');
+  if (works) return ['nav-my-joints', 'nav-today', 'nav-register', 'nav-packs'];
+  return ['nav-today', 'nav-register', 'nav-areas', 'nav-packs'];
+}
+
+/** Where somebody begins: technicians and chargehands with their joints, the others with the day. */
+export function startAddress(roles: readonly string[], shutdownId: string): string {
+  return roles.some((role) => role !== 'technician' && role !== 'chargehand')
+    ? addresses.today(shutdownId)
+    : addresses.myJoints(shutdownId);
+}
+
+/** Whether an address belongs to an entry. */
+export function isCurrent(entry: NavigationEntry, pathname: string): boolean {
+  const plain = pathname.replace(/^\/shutdowns\/[^/]+/, '/shutdowns/:id');
+  return entry.under.some((start) => plain === start || plain.startsWith(`${start}/`));
+}
