@@ -78,6 +78,9 @@ export async function openPlant(): Promise<Plant> {
     administrator: { agent, personId: body.personId, accountId: body.accountId, email, role: 'administrator' as const },
     close: async () => {
       await app.close();
+      // The database is dropped under connections that are just saying goodbye.
+      db.on('error', () => {});
+      db.on('remove', (client) => client.on('error', () => {}));
       await db.end();
       await database.drop();
     },
