@@ -48,6 +48,20 @@ export const DOCUMENTS = {
     title: 'NPTEL, IIT Roorkee, Process equipment design, lecture 15, loose flange',
     held: 'read',
   },
+  'crane-60': {
+    title:
+      'Crane Co., No. 60 valve catalog, torque and load of alloy steel stud bolts, as reproduced in a gasket handbook',
+    held: 'read',
+  },
+  'tongue-groove-sheet': {
+    title: 'Worked sheet of a tongue and groove flange, ASME VIII-1 App. 2 (scribd 169000491)',
+    held: 'read',
+  },
+  'ring-flange-report': {
+    title: 'Calculation report of an integral ring flange, ASME VIII-1:2017 (scribd 413018487)',
+    held: 'read',
+  },
+  'elongation-calculator': { title: 'Public page of a bolt elongation calculator, M10 example', held: 'read' },
   'pcc-1-elongation': { title: 'Elongation on the form of ASME PCC-1', held: 'baseline' },
   'elongation-page': { title: 'Public page on bolt elongation, 7/8-9 stud', held: 'read' },
   'tensioner-note': { title: 'Load transfer factor of a tensioner maker’s note', held: 'baseline' },
@@ -55,7 +69,7 @@ export const DOCUMENTS = {
   'b16-5-studs': { title: 'ASME B16.5 stud lengths', held: 'memory' },
   'pcc-1-areas': { title: 'ASME PCC-1 area tables of bolting, inch and metric', held: 'read' },
   'iso-898-1': { title: 'ISO 898-1, nominal stress areas (handbook page)', held: 'read' },
-  'asme-b1-1': { title: 'ASME B1.1 handbook table of areas', held: 'memory' },
+  'unf-table': { title: 'Public table of UNF thread dimensions', held: 'read' },
 } as const satisfies Record<string, PublishedDocument>;
 
 export type DocumentKey = keyof typeof DOCUMENTS;

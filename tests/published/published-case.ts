@@ -36,7 +36,12 @@ export function printed(text: string): Printed {
   return { text, value: numberOf(text), tolerance: lastDigit(text) * 1.000001 };
 }
 
-/** A printed number whose document rounds or reads charts on the way: a share of it, with the reason. */
+/** A printed number whose document rounds or reads charts on the way: a share of it, at least its last digit. */
 export function within(text: string, share: number, reason: string): Printed {
-  return { text, value: numberOf(text), tolerance: Math.abs(numberOf(text)) * share, reason };
+  return {
+    text,
+    value: numberOf(text),
+    tolerance: Math.max(Math.abs(numberOf(text)) * share, printed(text).tolerance),
+    reason,
+  };
 }

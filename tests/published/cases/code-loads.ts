@@ -158,4 +158,91 @@ export const codeLoadCases: readonly PublishedCase[] = [
       'Ao m²': within('0.063083', 0.001, 'the sheet rounds b'),
     },
   },
+  {
+    document: 'tongue-groove-sheet',
+    place: 'loads and moments',
+    inputs:
+      'loose flange A 596, B 420, C 540 mm, reaction at the mean 447 mm, P 5 kgf/cm², m 3, y 4495 psi, bolts 1968/1960 kgf/cm², 34.7282 cm² of bolts; the sheet rounds no step. b0 12.5 mm',
+    compute: () => {
+      const kgf = 9.80665;
+      const pressure_MPa = (5 * kgf) / 100;
+      const loads = gasketLoads({
+        gasketOutside_mm: 447 + 25,
+        gasketInside_mm: 447 - 25,
+        m: 3,
+        y_MPa: psi(4495),
+        pressure_MPa,
+      });
+      // The sheet keeps the reaction at the mean diameter where the code moves it outwards to outside − 2·b.
+      const b_mm = loads.effectiveWidth_mm;
+      const H_N = (Math.PI / 4) * 447 ** 2 * pressure_MPa;
+      const Wm1_N = H_N + 2 * b_mm * Math.PI * 447 * 3 * pressure_MPa;
+      const Wm2_N = Math.PI * b_mm * 447 * psi(4495);
+      const bolts = requiredBoltArea({
+        operatingBoltLoad_N: Wm1_N,
+        seatingBoltLoad_N: Wm2_N,
+        boltAllowableOperating_MPa: (1960 * kgf) / 100,
+        boltAllowableAmbient_MPa: (1968 * kgf) / 100,
+        boltArea_mm2: 3472.82,
+      });
+      const stress = flangeStress({
+        kind: 'loose',
+        outsideDiameter_mm: 596,
+        insideDiameter_mm: 420,
+        boltCircle_mm: 540,
+        thickness_mm: 47,
+        loads: {
+          reactionDiameter_mm: 447,
+          equivalentPressure_MPa: pressure_MPa,
+          operatingBoltLoad_N: Wm1_N,
+          seatingDesignLoad_N: bolts.seatingDesignLoad_N,
+        },
+        allowables: {
+          flangeOperating_MPa: 138,
+          flangeSeating_MPa: 138,
+          elasticModulusOperating_MPa: 190_000,
+          elasticModulusSeating_MPa: 200_000,
+        },
+      });
+      const toKgfCm = (moment_Nm: number) => (moment_Nm * 100) / kgf;
+      return {
+        'b mm': b_mm,
+        'Wm1 kgf': Wm1_N / kgf,
+        'Wm2 kgf': Wm2_N / kgf,
+        'Am cm²': bolts.requiredArea_mm2 / 100,
+        'W kgf': bolts.seatingDesignLoad_N / kgf,
+        'Mo kgf·cm': toKgfCm(stress.momentOperating_Nm),
+        'Mog kgf·cm': toKgfCm(stress.momentSeating_Nm),
+        K: stress.K,
+        T: stress.T,
+        U: stress.U,
+        Y: stress.Y,
+        Z: stress.Z,
+      };
+    },
+    printed: {
+      'b mm': printed('8.91'),
+      'Wm1 kgf': within('11599.84', 0.001, 'pound and kilogram conversions of the sheet'),
+      'Wm2 kgf': within('39539.14', 0.001, 'pound and kilogram conversions of the sheet'),
+      'Am cm²': within('20.0910', 0.001, 'pound and kilogram conversions of the sheet'),
+      'W kgf': within('53942.08', 0.001, 'pound and kilogram conversions of the sheet'),
+      'Mo kgf·cm': within('63911.5', 0.001, 'pound and kilogram conversions of the sheet'),
+      'Mog kgf·cm': within('250830.7', 0.001, 'pound and kilogram conversions of the sheet'),
+      K: printed('1.42'),
+      T: printed('1.75'),
+      U: printed('6.28'),
+      Y: printed('5.71'),
+      Z: printed('2.97'),
+    },
+  },
+  {
+    document: 'ring-flange-report',
+    place: 'gasket width',
+    inputs: 'gasket 650/578 mm, VIII-1 2017',
+    compute: () => {
+      const loads = gasketLoads({ gasketOutside_mm: 650, gasketInside_mm: 578, m: 0, y_MPa: 0, pressure_MPa: 0 });
+      return { 'b mm': loads.effectiveWidth_mm };
+    },
+    printed: { 'b mm': printed('10.691') },
+  },
 ];
