@@ -66,10 +66,7 @@ test('after a pull the new sources run, even where the time of the file has not 
 });
 
 test.each([
-  [
-    'a package that both apps share changes',
-    () => write('packages/calc/src/torque.ts', 'export const k = 1'),
-  ],
+  ['a package that both apps share changes', () => write('packages/calc/src/torque.ts', 'export const k = 1')],
   ['a source file is deleted', () => rmSync(join(checkout, 'packages/calc/src/torque.ts'))],
   ['a dependency changes', () => write('package-lock.json', '{}')],
   ['the page of the web app changes', () => write('apps/web/index.html', '<!doctype html><p>')],
@@ -123,9 +120,7 @@ test('an older Node is refused with the version that is needed', () => {
 
   const refused = launch();
   expect(refused).toMatchObject({ said: '', built: false, code: 1 });
-  expect(refused.complaint).toContain(
-    `Seatwell needs Node 999.1 or newer, and this is Node ${process.versions.node}`,
-  );
+  expect(refused.complaint).toContain(`Seatwell needs Node 999.1 or newer, and this is Node ${process.versions.node}`);
 });
 
 test('without installed packages the start says how to get them', () => {

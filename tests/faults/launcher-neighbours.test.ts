@@ -56,9 +56,7 @@ test('two checkouts run side by side, each with a database of its own', async ()
   expect(one.url).not.toBe(other.url);
 
   await withDatabase(here, (client) => client.query('CREATE TABLE only_here ()'));
-  const { rows } = await withDatabase(there, (client) =>
-    client.query(`SELECT to_regclass('only_here') AS found`),
-  );
+  const { rows } = await withDatabase(there, (client) => client.query(`SELECT to_regclass('only_here') AS found`));
   expect(rows).toEqual([{ found: null }]);
 
   expect((await stop(one)).code).toBe(0);

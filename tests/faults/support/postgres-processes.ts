@@ -40,7 +40,14 @@ export function postgresProcesses(checkout: Checkout): number[] {
 
 /** Sends a signal to all of them: SIGSTOP makes the database hang, SIGCONT lets it go on. */
 export function signalPostgres(checkout: Checkout, name: NodeJS.Signals): void {
-  for (const pid of postgresProcesses(checkout)) process.kill(pid, name);
+  for (const pid of postgresProcesses(checkout)) {
+    try {
+      process.kill(pid, name);
+    } catch (error) {
+      // A backend may end by itself between the two.
+      if ((error as NodeJS.ErrnoException).code !== 'ESRCH') throw error;
+    }
+  }
 }
 
 /** Ends the checkout's PostgreSQL after a test, whatever became of it. */

@@ -25,9 +25,7 @@ export async function openRequest(url: string): Promise<OpenRequest> {
   answer.catch(() => undefined);
   await new Promise<void>((resolve, reject) => {
     socket.once('error', reject);
-    socket.write(`GET ${pathname} HTTP/1.1\r\nHost: ${hostname}:${port}\r\nConnection: close\r\n\r\n`, () =>
-      resolve(),
-    );
+    socket.write(`GET ${pathname} HTTP/1.1\r\nHost: ${hostname}:${port}\r\nConnection: close\r\n\r\n`, () => resolve());
   });
   return { answer, answered: () => received !== '' };
 }
