@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { type criticalityDemand, itemEvents, shutdownSettings } from '../events/index.ts';
+import { shutdownSettings } from '../events/index.ts';
+import { itemEvents } from '../events/register-events.ts';
 import { day, id, instant, stage, tighteningMethod } from '../primitives.ts';
 import { allowedAction, areaRef, crewRef, eventType, jointRef, packRef, personRef, systemRef } from './common.ts';
 import { shiftAnswer } from './today.ts';
