@@ -142,6 +142,8 @@ export interface WaitingReview {
   readonly workTime: string;
   /** waits behind an earlier fact of the same make */
   readonly behind: string | null;
+  /** what its place in the life of the make lacks; null = it fits and only has to be settled */
+  readonly missing: string | null;
 }
 
 export interface MakeState {

@@ -1,8 +1,8 @@
 import type { EventType } from '@seatwell/contract';
-import { eventKind, isEventType } from '../catalogue.ts';
+import { eventKind, isEventType, needsSignature } from '../catalogue.ts';
 import type { MakeState, RecordedEvent, WaitingReview } from '../state.ts';
 import { moment } from '../time.ts';
-import { outOfOrder } from './order.ts';
+import { type OutOfOrder, outOfOrder } from './order.ts';
 import { upcast } from './upcast.ts';
 import { WORK } from './work.ts';
 
@@ -10,22 +10,30 @@ const LEFT_OUT_BY_REVOCATION: readonly string[] = ['procedure-assigned', 'target
 
 const later = (a: string | null, b: string): string => (a && moment(a) >= moment(b) ? a : b);
 
-const isFact = (type: string, payload: unknown): boolean => isEventType(type) && eventKind(type, payload) === 'fact';
+/** What was done stays done and waits for its place; what was signed over it no longer stands. */
+const waitsForItsPlace = (type: string, payload: unknown): boolean =>
+  isEventType(type) && eventKind(type, payload) === 'fact' && !needsSignature(type, payload);
 
-function wait(make: MakeState, event: RecordedEvent, codes: readonly string[], own: boolean): MakeState {
+function wait(
+  make: MakeState,
+  event: RecordedEvent,
+  codes: readonly string[],
+  misplaced: OutOfOrder | null,
+): MakeState {
   const waiting: WaitingReview = {
     eventId: event.eventId,
     type: event.type,
     codes,
     workTime: event.workTime,
-    behind: own ? null : (make.waiting[0]?.eventId ?? null),
+    behind: misplaced ? (make.waiting[0]?.eventId ?? null) : null,
+    missing: misplaced?.detail ?? null,
   };
   return { ...make, waiting: [...make.waiting, waiting] };
 }
 
 /**
  * One event of a make, in its place in the order of work time. A fact in review, and a fact that has no place
- * yet because an earlier one is in review or missing, waits; a decision that has no place is superseded.
+ * yet because an earlier one is in review or missing, waits; what was signed and has no place is superseded.
  */
 export function foldMake(make: MakeState, event: RecordedEvent): MakeState {
   const payload = upcast(event.type, event.v, event.payload);
@@ -34,9 +42,9 @@ export function foldMake(make: MakeState, event: RecordedEvent): MakeState {
     lastEventAt: later(make.lastEventAt, event.workTime),
     lastEventBy: event.performedBy.length > 0 ? event.performedBy : make.lastEventBy,
   };
-  if (event.reviewCodes.length > 0) return wait(seen, event, event.reviewCodes, true);
   const misplaced = outOfOrder(seen, event.type, payload);
-  if (misplaced && isFact(event.type, payload)) return wait(seen, event, [misplaced.code], false);
+  if (event.reviewCodes.length > 0) return wait(seen, event, event.reviewCodes, misplaced);
+  if (misplaced && waitsForItsPlace(event.type, payload)) return wait(seen, event, [misplaced.code], misplaced);
   if (misplaced) return { ...seen, superseded: [...seen.superseded, { eventId: event.eventId, type: event.type }] };
   const apply = WORK[event.type as keyof typeof WORK] as
     | ((make: MakeState, payload: unknown, event: RecordedEvent) => MakeState)

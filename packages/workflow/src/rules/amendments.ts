@@ -1,5 +1,5 @@
 import type { EventType } from '@seatwell/contract';
-import { actionFor, eventKind, isEventType } from '../catalogue.ts';
+import { actionFor, eventKind, isEventType, needsSignature } from '../catalogue.ts';
 import type { NamedEvent, RuleContext } from '../context.ts';
 import { roleAllows } from '../roles.ts';
 import { nameOf } from './people.ts';
@@ -7,7 +7,9 @@ import { type Finding, type Rule, rule } from './rule.ts';
 
 const AMENDMENTS: readonly string[] = ['corrected', 'revoked', 'review-settled'];
 
-const kindOf = ({ type, payload }: NamedEvent) => (isEventType(type) ? eventKind(type, payload) : null);
+/** What somebody signed is revoked, a check by the crew included; what was only told is corrected. */
+const isRevoked = ({ type, payload }: NamedEvent): boolean =>
+  isEventType(type) && (eventKind(type, payload) === 'decision' || needsSignature(type, payload));
 
 /** The named event, or why there is none to go by. */
 function named(context: RuleContext): NamedEvent | Finding {
@@ -19,7 +21,7 @@ const isFinding = (what: NamedEvent | Finding): what is Finding => 'detail' in w
 export const amendmentRules: readonly Rule[] = [
   rule({
     code: 'corrected.fact-only',
-    sentence: 'A correction names a fact; decisions are revoked, not corrected.',
+    sentence: 'A correction names a fact; decisions and signed checks are revoked, not corrected.',
     why: 'What was signed is not rewritten.',
     remedy: 'Revoke the decision and take it again.',
     clearedBy: ['inspector', 'engineer'],
@@ -28,14 +30,14 @@ export const amendmentRules: readonly Rule[] = [
     test: (_payload, context) => {
       const event = named(context);
       if (isFinding(event)) return event;
-      return kindOf(event) === 'fact' && !AMENDMENTS.includes(event.type)
+      return isEventType(event.type) && !isRevoked(event) && !AMENDMENTS.includes(event.type)
         ? null
         : { detail: `${event.type} is not a fact that can be corrected.` };
     },
   }),
   rule({
     code: 'revoked.decision-only',
-    sentence: 'A revocation names a decision that still counts; facts are corrected, not revoked.',
+    sentence: 'A revocation names a decision or signed check that still counts; facts are corrected.',
     why: 'What was done stays done.',
     remedy: 'Correct the fact.',
     clearedBy: ['inspector', 'engineer'],
@@ -45,7 +47,7 @@ export const amendmentRules: readonly Rule[] = [
       const event = named(context);
       if (isFinding(event)) return event;
       if (event.revoked) return { detail: `This ${event.type} is revoked already.` };
-      return kindOf(event) === 'decision' && event.type !== 'revoked'
+      return isRevoked(event) && event.type !== 'revoked'
         ? null
         : { detail: `${event.type} is not a decision that can be revoked.` };
     },
@@ -108,6 +110,20 @@ export const amendmentRules: readonly Rule[] = [
       return context.named?.performedBy.includes(person)
         ? { detail: `${nameOf(context, person)} did the work.` }
         : null;
+    },
+  }),
+  rule({
+    code: 'review-settled.has-its-place',
+    sentence: 'A fact is accepted once what must come before it is on record.',
+    why: 'No stage is reached without the one before it, whoever accepts it.',
+    remedy: 'Record or settle what came before it, or reject it as not done.',
+    clearedBy: ['chargehand', 'inspector'],
+    floor: true,
+    events: ['review-settled'],
+    test: ({ eventId, outcome }, { make }) => {
+      if (outcome === 'reject-as-not-done') return null;
+      const missing = make.waiting.find((waiting) => waiting.eventId === eventId)?.missing;
+      return missing ? { detail: missing } : null;
     },
   }),
   rule({

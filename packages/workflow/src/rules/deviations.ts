@@ -26,9 +26,10 @@ export const deviationRules: readonly Rule[] = [
     clearedBy: ['engineer'],
     floor: true,
     events: ['deviation-accepted'],
-    test: ({ rule: code }, { actorRoles }) => {
+    test: ({ rule: code }, { actorRoles, joint, settings }) => {
       const named = RULES_ABOUT_WORK.find((r) => r.code === code);
-      if (!named) return null; // the rule above says so
+      // The rule above speaks of what cannot be accepted at all.
+      if (!named || severityOf(named, joint.criticality, settings) !== 'reason') return null;
       return named.clearedBy.some((role) => actorRoles.includes(role))
         ? null
         : { detail: `Your roles are ${actorRoles.join(', ') || 'none'}.`, limit: named.clearedBy.join(' or ') };

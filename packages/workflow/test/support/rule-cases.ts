@@ -146,6 +146,12 @@ const inReview = (): Story => {
   story.propose('pass-recorded', { ...story.sound('pass-recorded'), ...setTo(72) }, { alreadyDone: true, around });
   return story;
 };
+/** A pass that is told although nobody told of the nipping up. */
+const misplaced = (): Story => {
+  const story = toldTo('faces accepted');
+  story.propose('pass-recorded', story.sound('pass-recorded'), { alreadyDone: true });
+  return story;
+};
 const settlement = (story: Story) => ({ eventId: story.make().waiting[0]?.eventId ?? story.events.at(-1)!.eventId });
 const eventOf = (story: Story, type: string) => ({ eventId: story.events.find((e) => e.type === type)!.eventId });
 const aboutEvent = <T extends 'corrected' | 'revoked'>(type: T, point: Point, names: string, around = {}) =>
@@ -459,6 +465,10 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
   'review-settled.not-own-work': {
     fires: () => ask(inReview(), 'review-settled', settlement(inReview()), { signerPersonId: id.ANA }),
     satisfied: () => ask(inReview(), 'review-settled', settlement(inReview())),
+  },
+  'review-settled.has-its-place': {
+    fires: () => ask(misplaced(), 'review-settled', settlement(misplaced())),
+    satisfied: () => ask(misplaced(), 'review-settled', { ...settlement(misplaced()), outcome: 'reject-as-not-done' }),
   },
   'review-settled.punch-named': {
     fires: () => ask(inReview(), 'review-settled', { ...settlement(inReview()), outcome: 'accept-with-punch-item' }),

@@ -73,13 +73,14 @@ export interface Choices {
 export class Story {
   readonly events: RecordedEvent[] = [];
   state: JointState;
-  around: Surroundings;
+  readonly around: Surroundings;
   private clock: number;
 
-  constructor(joint: Payload<'joint-listed'> = listing, around: Partial<Surroundings> = {}) {
-    this.around = { ...surroundings, ...around };
+  constructor(joint: Payload<'joint-listed'> | Payload<'joint-found'> = listing) {
+    this.around = surroundings;
     this.clock = Date.parse('2027-03-02T07:00:00.000Z');
-    this.state = foldJoint(null, this.keep('joint-listed', joint, null, [], {}));
+    const type = 'temporaryNumber' in joint ? 'joint-found' : 'joint-listed';
+    this.state = foldJoint(null, this.keep(type, joint, null, [], {}));
   }
 
   get now(): string {
