@@ -13,7 +13,10 @@ export interface ApiRequest {
  * @param path below /api/v1, for example `/session`
  * @throws ApiProblem with the server's refusal, or with the code `no-answer` when there was none
  */
-export async function request<Answer>(path: string, { method = 'GET', body, signal }: ApiRequest = {}): Promise<Answer> {
+export async function request<Answer>(
+  path: string,
+  { method = 'GET', body, signal }: ApiRequest = {},
+): Promise<Answer> {
   const sentAt_ms = Date.now();
   const response = await send(path, { method, body, signal });
   noteServerClock(response, sentAt_ms, Date.now());
@@ -28,7 +31,10 @@ async function send(path: string, { method, body, signal }: ApiRequest): Promise
     return await fetch(`/api/v1${path}`, {
       method: method ?? 'GET',
       credentials: 'same-origin',
-      headers: { accept: 'application/json', ...(body === undefined || isRaw ? {} : { 'content-type': 'application/json' }) },
+      headers: {
+        accept: 'application/json',
+        ...(body === undefined || isRaw ? {} : { 'content-type': 'application/json' }),
+      },
       ...(body === undefined ? {} : { body: isRaw ? body : JSON.stringify(body) }),
       ...(signal ? { signal } : {}),
     });

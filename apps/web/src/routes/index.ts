@@ -1,0 +1,16 @@
+import { firstVisitRoute } from './first-visit.ts';
+import { meRoute } from './me.ts';
+import { rootRoute } from './root.ts';
+import { shutdownRoute } from './shutdown.ts';
+import { shutdownStartRoute } from './shutdown-start.ts';
+import { shutdownsRoute } from './shutdowns.ts';
+import { signInRoute } from './sign-in.ts';
+import { signedInRoute } from './signed-in.ts';
+import { startRoute } from './start.ts';
+
+// One line per route. Before the sign-in: below the root; of the site: below signedIn; of a shutdown: below shutdown.
+export const routeTree = rootRoute.addChildren([
+  signInRoute,
+  firstVisitRoute,
+  signedInRoute.addChildren([startRoute, shutdownsRoute, meRoute, shutdownRoute.addChildren([shutdownStartRoute])]),
+]);
