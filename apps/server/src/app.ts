@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import helmet from '@fastify/helmet';
+import multipart from '@fastify/multipart';
 import rateLimit from '@fastify/rate-limit';
 import statics from '@fastify/static';
 import swagger from '@fastify/swagger';
@@ -8,6 +9,9 @@ import swaggerUi from '@fastify/swagger-ui';
 import Fastify, { type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify';
 import { jsonSchemaTransform, serializerCompiler, validatorCompiler } from 'fastify-type-provider-zod';
 import { calcRoutes } from './features/calc/routes.ts';
+import { fileRoutes } from './features/files/routes.ts';
+import { jobRoutes } from './features/jobs/routes.ts';
+import { startBatchJob } from './features/recording/batch-job.ts';
 import type { Clock } from './features/recording/record-command.ts';
 import { recordingRoutes } from './features/recording/routes.ts';
 import { sessionRoutes } from './features/session/routes.ts';
@@ -16,6 +20,7 @@ import type { Database } from './platform/database/pool.ts';
 import { declaredActionsPlugin } from './platform/http/declared-actions.ts';
 import { healthRoutes } from './platform/http/health.ts';
 import { problemsPlugin } from './platform/http/problems.ts';
+import { liveRoutes } from './platform/live/routes.ts';
 import { repositoryRoot } from './platform/repository-root.ts';
 import { signInPlugin } from './platform/sign-in/plugin.ts';
 
@@ -75,6 +80,7 @@ export async function createApp(parts: AppParts): Promise<FastifyInstance> {
   });
   await app.register(signInPlugin, { db: parts.db });
   await app.register(rateLimit, { global: false });
+  await app.register(multipart);
   await app.register(declaredActionsPlugin);
   await app.register(swagger, {
     openapi: {
@@ -92,12 +98,10 @@ export async function createApp(parts: AppParts): Promise<FastifyInstance> {
   await app.register(async (api) => {
     await healthRoutes(api, parts);
     await sessionRoutes(api, parts);
-    await recordingRoutes(api, {
-      parts,
-      startBatchJob: async () => {
-        throw new Error('Lists of this length need the job queue.');
-      },
-    });
+    await recordingRoutes(api, { parts, startBatchJob: startBatchJob(parts) });
+    await fileRoutes(api, parts);
+    await jobRoutes(api, parts);
+    await liveRoutes(api, parts);
     await api.register(calcRoutes);
     await api.register(simulationRoutes);
   });

@@ -2,12 +2,14 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import pg from 'pg';
 import { createApp } from './app.ts';
+import { jobKinds } from './job-kinds.ts';
 import { readSettings, type Settings, usage } from './platform/config.ts';
 import { migrate } from './platform/database/migrate.ts';
 import { openDatabase } from './platform/database/open.ts';
 import { createPool } from './platform/database/pool.ts';
 import { prepareRoles } from './platform/database/roles.ts';
 import { drain, listen } from './platform/http-server.ts';
+import { prepareQueue, runQueue } from './platform/jobs/queue.ts';
 import { createLifecycle } from './platform/lifecycle.ts';
 import { createLog } from './platform/log.ts';
 import { repositoryRoot } from './platform/repository-root.ts';
@@ -35,13 +37,17 @@ await lifecycle.start(async () => {
   await migrate(ownerUrl);
 
   const roles = await withOwner(ownerUrl, prepareRoles);
+  await prepareQueue(ownerUrl, roles.appRole);
   for (const warning of roles.warnings) log.warn(warning);
   const pool = createPool(ownerUrl, { size: 20, role: roles.appRole ?? undefined });
   pool.on('error', (error) => log.warn(`A database connection broke: ${error.message}`));
   lifecycle.onStop('Database connections', () => pool.end());
 
   const accounts: DemoAccount[] = [];
-  const app = await createApp({ db: pool, version: ownVersion(), warnings: roles.warnings, clock: () => new Date() });
+  const parts = { db: pool, version: ownVersion(), warnings: roles.warnings, clock: () => new Date() };
+  const queue = await runQueue(pool, jobKinds(parts));
+  lifecycle.onStop('Jobs', () => queue.stop());
+  const app = await createApp(parts);
   lifecycle.onStop('Web server', () => drain(app));
   if (lifecycle.stopping.aborted) return;
   announce(settings, await listen(app, settings), accounts);

@@ -14,8 +14,10 @@ import pg from 'pg';
 import supertest from 'supertest';
 import { uuidv7 } from 'uuidv7';
 import { createApp } from '../../../apps/server/src/app.ts';
+import { jobKinds } from '../../../apps/server/src/job-kinds.ts';
 import { createPool, type Database } from '../../../apps/server/src/platform/database/pool.ts';
 import { prepareRoles } from '../../../apps/server/src/platform/database/roles.ts';
+import { prepareQueue, runQueue } from '../../../apps/server/src/platform/jobs/queue.ts';
 import { createTestDatabase, type TestDatabase } from './database.ts';
 
 export const PASSWORD = 'a long test secret';
@@ -58,7 +60,10 @@ export async function openPlant(): Promise<Plant> {
   await owner.end();
   const db = createPool(database.url, { size: 10, role: roles.appRole ?? undefined });
   const plant: { now: Date } = { now: new Date() };
-  const app = await createApp({ db, version: 'test', clock: () => plant.now, warnings: roles.warnings });
+  await prepareQueue(database.url, roles.appRole);
+  const parts = { db, version: 'test', clock: () => plant.now, warnings: roles.warnings };
+  const queue = await runQueue(db, jobKinds(parts));
+  const app = await createApp(parts);
   await app.listen({ port: 0, host: '127.0.0.1' });
   const agent = supertest.agent(app.server);
   const email = 'administrator@plant.example';
@@ -77,6 +82,7 @@ export async function openPlant(): Promise<Plant> {
     db,
     administrator: { agent, personId: body.personId, accountId: body.accountId, email, role: 'administrator' as const },
     close: async () => {
+      await queue.stop();
       await app.close();
       // The database is dropped under connections that are just saying goodbye.
       db.on('error', () => {});

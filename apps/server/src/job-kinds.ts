@@ -1,0 +1,8 @@
+import { BATCH_JOB, batchJob } from './features/recording/batch-job.ts';
+import type { RecordingParts } from './features/recording/record-command.ts';
+import type { JobKinds } from './platform/jobs/queue.ts';
+
+/** Every kind of job that a process can run. */
+export const jobKinds = (parts: RecordingParts): JobKinds => ({
+  [BATCH_JOB]: batchJob(parts),
+});

@@ -1,0 +1,69 @@
+import { id } from '@seatwell/contract';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import type { ZodTypeProvider } from 'fastify-type-provider-zod';
+import { z } from 'zod';
+import { loadShutdown } from '../../features/shutdowns/load-shutdown.ts';
+import type { Database } from '../database/pool.ts';
+import { requireActor, sessionToken } from '../sign-in/plugin.ts';
+import { actorOfToken } from '../sign-in/sessions.ts';
+import { HeadWatch } from './head-watch.ts';
+
+const HEARTBEAT_MS = 20_000;
+
+/** Server-sent events: the head of a shutdown's or the site's stream, now and at each change. */
+export async function liveRoutes(instance: FastifyInstance, { db }: { db: Database }): Promise<void> {
+  const app = instance.withTypeProvider<ZodTypeProvider>();
+  const watch = new HeadWatch(db);
+  const open = new Set<() => void>();
+  app.addHook('preClose', async () => {
+    watch.stop();
+    for (const end of open) end();
+  });
+
+  /** Streams heads until the browser leaves, the server stops, or the session ends. */
+  function stream(request: FastifyRequest, reply: FastifyReply, streamId: string): void {
+    const token = sessionToken(request);
+    reply.hijack();
+    const { raw } = reply;
+    raw.writeHead(200, {
+      'content-type': 'text/event-stream; charset=utf-8',
+      'cache-control': 'no-cache, no-transform',
+      connection: 'keep-alive',
+      'x-accel-buffering': 'no',
+    });
+    raw.write('retry: 2000\n\n');
+    const unlisten = watch.listen(streamId, ({ sequence, root, changedAt }) => {
+      raw.write(`id: ${sequence}\nevent: head\ndata: ${JSON.stringify({ version: sequence, root, changedAt })}\n\n`);
+    });
+    const heartbeat = setInterval(async () => {
+      const signedIn = token ? await actorOfToken(db, token).catch(() => 'unknown') : null;
+      if (!signedIn) end();
+      else raw.write(': still here\n\n');
+    }, HEARTBEAT_MS);
+    const end = () => {
+      clearInterval(heartbeat);
+      unlisten();
+      open.delete(end);
+      raw.end();
+    };
+    open.add(end);
+    request.raw.on('close', end);
+  }
+
+  app.get(
+    '/api/v1/shutdowns/:shutdownId/live',
+    { schema: { tags: ['Live'], params: z.object({ shutdownId: id }) }, config: { action: 'read-register' } },
+    async (request, reply) => {
+      const shutdown = await loadShutdown(db, requireActor(request).siteId, request.params.shutdownId);
+      stream(request, reply, shutdown.shutdownId);
+    },
+  );
+
+  app.get(
+    '/api/v1/site/live',
+    { schema: { tags: ['Live'] }, config: { action: 'read-register' } },
+    async (request, reply) => {
+      stream(request, reply, requireActor(request).siteId);
+    },
+  );
+}
