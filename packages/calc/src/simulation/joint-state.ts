@@ -7,7 +7,7 @@ import { SpringPoints } from './spring-points.ts';
 const BALANCE = 1e-9;
 /** Smaller unbalance waits until `correct`. */
 const NEGLIGIBLE = 1e-11;
-const MOST_ITERATIONS = 80;
+const MOST_ITERATIONS = 300;
 const FULL_STEPS = 6;
 
 /**
@@ -356,13 +356,11 @@ export class JointState {
         if (this.#support > 0) this.#supportBy(0);
         return;
       }
+      // Support is for one step only: with the next contact the ring may hold by itself.
+      if (this.#support > 0) this.#supportBy(0);
       if (!Number.isFinite(largest)) break;
       this.iterations++;
-      if (!this.#tree.factorise()) {
-        // Too little holds the ring: soft springs to ground guide the step; they carry nothing.
-        this.#supportBy((1e-7 * this.model.boltStiffness * this.model.joint.boltCount) / this.model.stations);
-        if (!this.#tree.factorise()) break;
-      }
+      if (!this.#factorise()) break;
       this.#step(iteration, reach);
     }
     refuse(
@@ -372,6 +370,18 @@ export class JointState {
         'the ring there. Check the ring, gasket and bolt data.',
       MOST_ITERATIONS,
     );
+  }
+
+  // Where too little holds the ring, soft springs to ground guide the step; they carry nothing.
+  #factorise(): boolean {
+    const { boltStiffness, stations, joint } = this.model;
+    let support = (1e-8 * boltStiffness * joint.boltCount) / stations;
+    for (let attempt = 0; attempt < 8; attempt++) {
+      if (this.#tree.factorise()) return true;
+      this.#supportBy(support);
+      support *= 100;
+    }
+    return false;
   }
 
   #supportBy(stiffness: number): void {

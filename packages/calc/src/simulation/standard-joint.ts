@@ -109,12 +109,12 @@ type Contact = { readonly inside: number; readonly outside: number };
 const isKey = (cells: Readonly<Record<string, string>>, key: Key) =>
   cells.standard === key.standard && cells.size === key.size && cells.rating === key.rating;
 
-/** Sheets sit as flat rings, everything else within the bolt circle as spiral-wound sizes. */
+/** Sheets are cut as flat rings; families without a table of their own must be measured. */
 function tabulatedContact(key: Key, family: string): Contact | undefined {
+  const form = family === 'spiral-wound' ? family : family.endsWith('-sheet') ? 'flat-ring' : undefined;
   const table = GASKET_TABLES[key.standard];
-  const form = family.endsWith('-sheet') ? 'flat-ring' : 'spiral-wound';
-  const row =
-    table === undefined ? undefined : tableRows(table).find((cells) => isKey(cells, key) && cells.form === form);
+  if (form === undefined || table === undefined) return undefined;
+  const row = tableRows(table).find((cells) => isKey(cells, key) && cells.form === form);
   if (row === undefined || row.contactInside_mm === '' || row.contactOutside_mm === '') return undefined;
   return {
     inside: requiredNumberIn(row, 'contactInside_mm'),
