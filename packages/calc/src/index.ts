@@ -76,6 +76,7 @@ export type { GasketLimits, TargetAnswer, TargetRequest, WindowLimit } from './t
 export { type TargetTableRow, targetTable } from './target/target-table.ts';
 export { targetWindow } from './target/target-window.ts';
 export { type WeakJoint, weakStandardJoints } from './target/weak-joints.ts';
+export { tensionerGroupLoads } from './tensioner/group-pressures.ts';
 export { type TensionerAnswer, type TensionerRequest, tensioner } from './tensioner/tensioner.ts';
 export { inchFraction, parseThread, type ThreadDesignation } from './threads/designation.ts';
 export { type ThreadGeometry, threadGeometry } from './threads/geometry.ts';

@@ -1,5 +1,4 @@
 import { POSITIVE, requireInRange } from '../checks.ts';
-import { refuse } from '../refusal.ts';
 import { type Explainable, type Explained, explained, show, stepsFor, type Warning } from '../working.ts';
 
 export interface PneumaticTestRequest extends Explainable {
@@ -37,7 +36,7 @@ const PA_PER_MPA = 1e6;
  * Formula: E = 1/(k − 1)·Pat·V·[1 − (Pa/Pat)^((k − 1)/k)], absolute, Pa 101 000 Pa; for air as printed
  *   2.5·Pat·V·[1 − (Pa/Pat)^0.286]; TNT = E/4 266 920.
  * @param input.testPressure_MPa gauge, more than zero
- * @throws CalcRefusal `out-of-range`, `energy-above-method`
+ * @throws CalcRefusal `out-of-range`
  */
 export function pneumaticTest(input: PneumaticTestRequest): PneumaticTest {
   requireInRange([
@@ -53,15 +52,8 @@ export function pneumaticTest(input: PneumaticTestRequest): PneumaticTest {
   const tntEquivalent_kg = storedEnergy_J / TNT_J_PER_KG;
   const doubled = input.method === 'PCC-2-2018' ? 2 : 1;
   const scaledDistance_m = SCALED_DISTANCE * Math.cbrt(doubled * tntEquivalent_kg);
+  const large = storedEnergy_J > FLOOR_LARGE.upTo_J;
   const floor_m = storedEnergy_J <= FLOOR_SMALL.upTo_J ? FLOOR_SMALL.distance_m : FLOOR_LARGE.distance_m;
-  if (storedEnergy_J > FLOOR_LARGE.upTo_J) {
-    refuse(
-      'volume_m3',
-      'energy-above-method',
-      `The stored energy is ${(storedEnergy_J / 1e6).toFixed(1)} MJ; the method ends at 271 MJ. Test with liquid, divide the system, or have a barrier designed.`,
-      FLOOR_LARGE.upTo_J,
-    );
-  }
   const distance_m = Math.max(scaledDistance_m, floor_m);
   const warnings: Warning[] = [
     {
@@ -69,6 +61,12 @@ export function pneumaticTest(input: PneumaticTestRequest): PneumaticTest {
       message: 'The distance is for the blast wave; fragments may fly further.',
     },
   ];
+  if (large) {
+    warnings.push({
+      code: 'energy-above-271-MJ',
+      message: `The stored energy is ${(storedEnergy_J / 1e6).toFixed(0)} MJ: only the formula gives a distance above 271 MJ. Test with liquid, divide the system, or have a barrier designed.`,
+    });
+  }
   const source = `ASME ${input.method.slice(0, 5)} article 501, ${input.method.slice(6)} form`;
   const steps = stepsFor(input);
   steps?.push(

@@ -1,6 +1,8 @@
 import { NOT_NEGATIVE, POSITIVE, requireInRange } from '../checks.ts';
+import type { RingJointRequest, StandardJointRequest } from '../simulation/standard-joint.ts';
 import { areasOf } from '../threads/geometry.ts';
 import { type Explainable, type Explained, explained, show, stepsFor, type Warning } from '../working.ts';
+import { tensionerGroupLoads } from './group-pressures.ts';
 
 export interface TensionerRequest extends Explainable {
   readonly thread: string;
@@ -15,13 +17,18 @@ export interface TensionerRequest extends Explainable {
   readonly protrusion_mm?: number;
   /** Highest pressure of the tool, MPa. */
   readonly toolMaximumPressure_MPa?: number;
+  /** The joint, as the simulation takes it, for the pressures of the groups. */
+  readonly joint?: StandardJointRequest | RingJointRequest;
 }
 
 export interface TensionerAnswer extends Explained {
   readonly loadTransferFactor: number;
   readonly toolLoad_N: number;
+  /** For full coverage, or the last group. */
   readonly pressure_MPa: number;
-  /** Tool load over yield load on the tensile area. */
+  /** In the order of the groups; only with `joint`. */
+  readonly groupPressures_MPa?: readonly number[];
+  /** Highest tool load over yield load on the tensile area. */
   readonly utilisation: number;
 }
 
@@ -36,7 +43,7 @@ const BASE_FACTOR = 1.01;
  * Source: a tensioner maker's application note (read): LTF = max(1.01 + D/Leff, 1.10); at most 95 % of bolt yield.
  * Formula: tool load = residual × LTF; pressure = tool load / hydraulic area.
  * @param input.coverage below 1 the later group unloads the earlier: its pressure comes from the simulation
- * @throws CalcRefusal `unknown-thread`, `out-of-range`
+ * @throws CalcRefusal `unknown-thread`, `out-of-range`, and with `joint` those of tensionerGroupLoads
  */
 export function tensioner(input: TensionerRequest): TensionerAnswer {
   requireInRange([
@@ -52,7 +59,10 @@ export function tensioner(input: TensionerRequest): TensionerAnswer {
   const loadTransferFactor = Math.max(BASE_FACTOR + d / input.effectiveLength_mm, LEAST_FACTOR);
   const toolLoad_N = input.residualLoad_N * loadTransferFactor;
   const pressure_MPa = toolLoad_N / input.hydraulicArea_mm2;
-  const utilisation = toolLoad_N / (input.yield_MPa * tensileStressArea_mm2);
+  const groups = input.joint === undefined ? undefined : tensionerGroupLoads({ ...input, joint: input.joint });
+  const groupPressures_MPa = groups?.percents.map((percent) => (pressure_MPa * percent) / 100);
+  const highest_MPa = Math.max(pressure_MPa, ...(groupPressures_MPa ?? []));
+  const utilisation = (highest_MPa * input.hydraulicArea_mm2) / (input.yield_MPa * tensileStressArea_mm2);
   const source = 'tensioner maker’s application note (read)';
   const steps = stepsFor(input);
   steps?.push(
@@ -85,8 +95,14 @@ export function tensioner(input: TensionerRequest): TensionerAnswer {
     },
   );
   return explained(
-    { loadTransferFactor, toolLoad_N, pressure_MPa, utilisation },
-    tensionerWarnings(input, pressure_MPa, utilisation, d),
+    {
+      loadTransferFactor,
+      toolLoad_N,
+      pressure_MPa,
+      ...(groupPressures_MPa === undefined ? {} : { groupPressures_MPa }),
+      utilisation,
+    },
+    [...(groups?.warnings ?? []), ...tensionerWarnings(input, highest_MPa, utilisation, d)],
     steps,
   );
 }
@@ -104,7 +120,7 @@ function tensionerWarnings(
       message: `The tool load takes the bolt to ${(utilisation * 100).toFixed(0)} % of yield; the limit is 95 %. Lower the residual load or use a stronger grade.`,
     });
   }
-  if (input.coverage < 1) {
+  if (input.coverage < 1 && input.joint === undefined) {
     warnings.push({
       code: 'group-pressures-need-simulation',
       message: `At ${Math.round(input.coverage * 100)} % coverage the groups before the last need a higher pressure: no published number exists; take it from the simulation of this joint.`,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { calcArea, calcExplainable, calcExplained, list } from './common.ts';
+import { calcSimulatedJoint } from './simulated-joint.ts';
 
 export const calcElongationRequest = z.strictObject({
   thread: z.string(),
@@ -23,7 +24,7 @@ export const calcTensionerRequest = z.strictObject({
   yield_MPa: z.number(),
   protrusion_mm: z.number().exactOptional(),
   toolMaximumPressure_MPa: z.number().exactOptional(),
-  joint: z.looseObject({}).exactOptional().describe('as in /simulation; gives the pressures of the groups'),
+  joint: calcSimulatedJoint.exactOptional().describe('as in /simulation; gives the pressures of the groups'),
   ...calcExplainable,
 });
 

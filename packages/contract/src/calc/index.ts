@@ -4,6 +4,7 @@ export * from './common.ts';
 export * from './flange.ts';
 export * from './pressure-test.ts';
 export * from './sequence.ts';
+export * from './simulated-joint.ts';
 export * from './target.ts';
 export * from './thread.ts';
 export * from './torque.ts';
