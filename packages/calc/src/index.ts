@@ -69,6 +69,7 @@ export {
 } from './sequence/tightening-sequence.ts';
 export { wrenchTime } from './sequence/wrench-time.ts';
 export * from './simulation/index.ts';
+export { SOURCES, type SourceDocument, type SourceKey } from './sources.ts';
 export { standardStudLength } from './stud-length/standard-stud-length.ts';
 export { type StudLength, type StudLengthRequest, studLength } from './stud-length/stud-length.ts';
 export { METHOD_SCATTER, TIGHTENING_METHODS, type TighteningMethod } from './target/methods.ts';
