@@ -55,8 +55,8 @@ test('two checkouts run side by side, each with a database of its own', async ()
   const [one, other] = await Promise.all([start(here, []), start(there, [])]);
   expect(one.url).not.toBe(other.url);
 
-  await withDatabase(here, (client) => client.query('CREATE TABLE only_here ()'));
-  const { rows } = await withDatabase(there, (client) => client.query(`SELECT to_regclass('only_here') AS found`));
+  await withDatabase(here, (client) => client.query('CREATE SCHEMA only_here'));
+  const { rows } = await withDatabase(there, (client) => client.query(`SELECT to_regnamespace('only_here') AS found`));
   expect(rows).toEqual([{ found: null }]);
 
   expect((await stop(one)).code).toBe(0);

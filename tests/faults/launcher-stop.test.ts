@@ -87,16 +87,17 @@ test('Ctrl-C during the first start stops in order, and the next start goes thro
   expect((await stop(await start(checkout))).code).toBe(0);
 });
 
+/** Commits a row in a schema that is not the app's. */
 async function keep(checkout: Checkout, tag: string): Promise<void> {
   await withDatabase(checkout, async (client) => {
-    await client.query('CREATE TABLE IF NOT EXISTS kept (tag text)');
-    await client.query('INSERT INTO kept VALUES ($1)', [tag]);
+    await client.query('CREATE SCHEMA marks CREATE TABLE kept (tag text)');
+    await client.query('INSERT INTO marks.kept VALUES ($1)', [tag]);
   });
 }
 
 const kept = (checkout: Checkout) =>
   withDatabase(checkout, async (client) => {
-    const { rows } = await client.query<{ tag: string }>('SELECT tag FROM kept');
+    const { rows } = await client.query<{ tag: string }>('SELECT tag FROM marks.kept');
     return rows.map(({ tag }) => tag);
   });
 

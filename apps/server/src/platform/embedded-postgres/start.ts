@@ -50,11 +50,13 @@ export async function startEmbeddedPostgres(options: EmbeddedPostgresOptions): P
   makePrivateFolder(dataFolder);
   const layout = dataFolderLayout(dataFolder);
   const unlock = lockDataFolder(dataFolder);
+  let socket: ReturnType<typeof socketFolder> | undefined;
   try {
     const user = serverUser(layout.cluster);
     const binaries = usableBinaries(user, log, options.stagingFolder);
     const password = prepareCluster(dataFolder, binaries, user, log);
     await stopOrphan(layout.cluster, log);
+    socket = socketFolder(layout.cluster);
     const postmaster = await startPostmaster({
       binaries,
       clusterFolder: layout.cluster,
@@ -79,7 +81,6 @@ export async function startEmbeddedPostgres(options: EmbeddedPostgresOptions): P
     const { pid } = postmaster;
     const endWithProcess = () => signal(pid, 'SIGINT');
     process.on('exit', endWithProcess);
-    const socket = socketFolder(layout.cluster);
     const connection = { host: socket.folder, port: 5432, user: 'postgres', password, database: 'postgres' };
     let stopping: Promise<void> | undefined;
     const failed = new Promise<string>((settle) => {
@@ -90,7 +91,7 @@ export async function startEmbeddedPostgres(options: EmbeddedPostgresOptions): P
     const stop = async () => {
       const gone = await stopPostmaster(pid);
       process.off('exit', endWithProcess);
-      socket.remove();
+      socket?.remove();
       unlock();
       if (!gone) throw new Error(`PostgreSQL (process ${pid}) did not stop; see ${layout.log}.`);
     };
@@ -105,6 +106,7 @@ export async function startEmbeddedPostgres(options: EmbeddedPostgresOptions): P
       },
     };
   } catch (error) {
+    socket?.remove();
     unlock();
     throw error;
   }
