@@ -114,3 +114,75 @@ describe('flange stresses', () => {
     expect(() => flangeStress({ ...request, ...change })).toThrow(expect.objectContaining({ code }) as CalcRefusal);
   });
 });
+
+describe('a flange is accepted by its worst criterion', () => {
+  const base = {
+    outsideDiameter_mm: 620,
+    insideDiameter_mm: 420,
+    boltCircle_mm: 560,
+    loads: {
+      reactionDiameter_mm: 470,
+      equivalentPressure_MPa: 2,
+      operatingBoltLoad_N: 600_000,
+      seatingDesignLoad_N: 700_000,
+    },
+  };
+  const judge = (shape: { t: number; g0: number; g1: number; h: number }, allowable_MPa: number, modulus_MPa: number) =>
+    flangeStress({
+      ...base,
+      kind: 'integral',
+      thickness_mm: shape.t,
+      hub: { length_mm: shape.h, smallThickness_mm: shape.g0, largeThickness_mm: shape.g1 },
+      allowables: {
+        flangeOperating_MPa: 1e6,
+        flangeSeating_MPa: allowable_MPa,
+        elasticModulusOperating_MPa: 1e9,
+        elasticModulusSeating_MPa: modulus_MPa,
+      },
+    });
+
+  const governing = new Set<string>();
+  // Stocky and slender hubs, thin and thick rings, so that different criteria govern.
+  it.each([
+    { t: 60, g0: 6, g1: 9, h: 40 },
+    { t: 30, g0: 20, g1: 40, h: 80 },
+    { t: 90, g0: 12, g1: 14, h: 60 },
+    { t: 25, g0: 8, g1: 12, h: 30 },
+    { t: 45, g0: 12, g1: 25, h: 70 },
+    { t: 20, g0: 25, g1: 45, h: 90 },
+  ])('%j', (shape) => {
+    const { longitudinalHub_MPa: hub, radial_MPa: radial, tangential_MPa: tangential } = judge(shape, 1e6, 1e9).seating;
+    const needs = {
+      hub: hub / 1.5,
+      radial,
+      tangential,
+      'hub and radial': (hub + radial) / 2,
+      'hub and tangential': (hub + tangential) / 2,
+    };
+    const need = Math.max(...Object.values(needs));
+    governing.add(Object.entries(needs).find(([, value]) => value === need)?.[0] ?? '');
+    expect(judge(shape, need * 1.001, 1e9).ok).toBe(true);
+    expect(judge(shape, need * 0.999, 1e9).ok).toBe(false);
+  });
+
+  it('where more than one kind governs', () => {
+    expect(governing.size).toBeGreaterThanOrEqual(3);
+  });
+
+  it('and by its rigidity index of 1', () => {
+    const shape = { t: 45, g0: 12, g1: 25, h: 70 };
+    const index = judge(shape, 1e6, 200_000).seating.rigidityJ;
+    expect(judge(shape, 1e6, 200_000 * index * 1.001).ok).toBe(true);
+    expect(judge(shape, 1e6, 200_000 * index * 0.999).ok).toBe(false);
+  });
+});
+
+describe('the border of a wide gasket', () => {
+  it('is a basic width of 6.35 mm', () => {
+    const ring = (basicWidth_mm: number) =>
+      gasketLoads({ gasketOutside_mm: 400, gasketInside_mm: 400 - 4 * basicWidth_mm, m: 1, y_MPa: 1, pressure_MPa: 1 });
+    expect(ring(6.35).effectiveWidth_mm).toBeCloseTo(6.35, 9);
+    expect(ring(6.36).effectiveWidth_mm).toBeCloseTo(2.52 * Math.sqrt(6.36), 9);
+    expect(ring(6.34).effectiveWidth_mm).toBeCloseTo(6.34, 9);
+  });
+});

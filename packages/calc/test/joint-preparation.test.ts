@@ -18,6 +18,7 @@ import {
   loadFromElongation,
   pressureRating,
   ratingCheck,
+  SHAFT_MOVEMENT_LIMIT_MM,
   standardStudLength,
   studLength,
   targetTable,
@@ -36,6 +37,17 @@ describe('faces', () => {
     expect(hard.imperfections.map(({ depth_mm }) => depth_mm)).toEqual([0.76, 0.25, 0, 0]);
   });
 
+  it('take a gasket for soft when it compresses more than 1.0 mm at assembly', () => {
+    const of = (gasketCompression_mm: number) =>
+      faceLimits({ gasketFamily: 'jacketed', seatingWidth_mm: 20, gasketCompression_mm }).gasket;
+    expect([of(1), of(1.005), of(1.5)]).toEqual(['hard', 'soft', 'soft']);
+  });
+
+  it('divide the seating width into quarters', () => {
+    const { imperfections } = faceLimits({ gasketFamily: 'jacketed', seatingWidth_mm: 20 });
+    expect(imperfections.map(({ reachUpTo_mm }) => reachUpTo_mm)).toEqual([5, 10, 15, 20]);
+  });
+
   it('judge a scratch by how far it reaches across the seating width', () => {
     const limits = faceLimits({ gasketFamily: 'spiral-wound', seatingWidth_mm: 20 });
     expect(judgeImperfection(limits, { reach_mm: 5, depth_mm: 1.2 })).toMatchObject({ accepted: true, limit_mm: 1.27 });
@@ -49,6 +61,22 @@ describe('faces', () => {
 });
 
 describe('alignment', () => {
+  it('has the limits of its sources', () => {
+    const limits = (request: Parameters<typeof alignmentLimits>[0]) =>
+      Object.fromEntries(alignmentLimits(request).map(({ name, limit }) => [name, limit]));
+    // ASME PCC-1 appendix E (read).
+    expect(limits({ joint: 'piping', outsideDiameter_mm: 345, gasketThickness_mm: 4.5 })).toEqual({
+      offset: 1.5,
+      parallelism: 0.8,
+      rotation: 3,
+      'pull-in-force': 10,
+      gap: 9,
+    });
+    // API 686 (from memory): holes 1.5 mm, faces 0.01 mm per cm, shaft 0.05 mm.
+    expect(limits({ joint: 'machine-nozzle', outsideDiameter_mm: 500 })).toEqual({ rotation: 1.5, parallelism: 0.5 });
+    expect(SHAFT_MOVEMENT_LIMIT_MM).toBe(0.05);
+  });
+
   it('judges a piping joint by PCC-1 appendix E', () => {
     const limits = alignmentLimits({ joint: 'piping', outsideDiameter_mm: 345, gasketThickness_mm: 4.5 });
     expect(judgeAlignment(limits, { name: 'offset', value: 1.5 }).accepted).toBe(true);
