@@ -74,6 +74,7 @@ export { standardStudLength } from './stud-length/standard-stud-length.ts';
 export { type StudLength, type StudLengthRequest, studLength } from './stud-length/stud-length.ts';
 export { METHOD_SCATTER, TIGHTENING_METHODS, type TighteningMethod } from './target/methods.ts';
 export type { GasketLimits, TargetAnswer, TargetRequest, WindowLimit } from './target/request.ts';
+export { type Sensitivity, targetSensitivities } from './target/sensitivities.ts';
 export { type TargetTableRow, targetTable } from './target/target-table.ts';
 export { targetWindow } from './target/target-window.ts';
 export { type WeakJoint, weakStandardJoints } from './target/weak-joints.ts';

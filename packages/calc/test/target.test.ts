@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { CalcRefusal, type TargetRequest, targetWindow, threadGeometry, weakStandardJoints } from '../src/index.ts';
+import {
+  CalcRefusal,
+  type TargetRequest,
+  targetSensitivities,
+  targetWindow,
+  threadGeometry,
+  weakStandardJoints,
+} from '../src/index.ts';
 import { EXAMPLE_TARGET } from './example-joints.ts';
 
 const limits = EXAMPLE_TARGET.gasket.limits!;
@@ -215,6 +222,40 @@ describe('warnings', () => {
     expect(codes({ ...EXAMPLE_TARGET, method: 'hydraulic-wrench' })).toContain('tool-chart-missing');
     expect(codes({ ...EXAMPLE_TARGET, method: 'tensioner' })).toContain('tensioner-data-missing');
     expect(codes({ ...EXAMPLE_TARGET, method: 'elongation' })).toContain('elongation-data-missing');
+  });
+});
+
+describe('external force and moment', () => {
+  it('raise the operating limits like the pull that they amount to', () => {
+    const service = { ...EXAMPLE_TARGET.service, axialForce_N: 30_000, moment_Nm: 4000 };
+    const loaded = { ...EXAMPLE_TARGET, service };
+    const pull_N = 30_000 + (4 * 4_000_000) / ((263.7 + 233.4) / 2);
+    const { rootArea_mm2 } = threadGeometry({ thread: '7/8-9 UNC' });
+    expect(
+      stressOf(loaded, 'lower', 'gasket-operating') - stressOf(EXAMPLE_TARGET, 'lower', 'gasket-operating'),
+    ).toBeCloseTo(pull_N / 0.7 / (12 * rootArea_mm2), 6);
+    expect(stressOf(loaded, 'lower', 'code-operating')).toBeGreaterThan(
+      stressOf(EXAMPLE_TARGET, 'lower', 'code-operating'),
+    );
+  });
+});
+
+describe('sensitivities', () => {
+  const by = (request: TargetRequest) =>
+    Object.fromEntries(targetSensitivities({ request, yield_MPa: 720 }).map((one) => [one.input, one]));
+
+  it('show the torque following friction and the target following the gasket', () => {
+    const { friction, 'gasket-target': wanted, yield: strength } = by(EXAMPLE_TARGET);
+    expect(friction?.torque_percent).toBeCloseTo(10, 6);
+    expect(friction?.target_percent).toBeCloseTo(0, 6);
+    expect(wanted?.target_percent).toBeCloseTo(10, 6);
+    expect(strength?.target_percent).toBeCloseTo(0, 6);
+  });
+
+  it('show the target following the yield where the bolt governs', () => {
+    const bolted = { ...withLimits({ target_MPa: 180 }) };
+    expect(by(bolted).yield?.target_percent).toBeCloseTo(10, 6);
+    expect(by(bolted).friction?.open).toBe(true);
   });
 });
 

@@ -45,6 +45,8 @@ function checkRequest(input: TargetRequest): void {
     ['service.pressure_MPa', service.pressure_MPa, NOT_NEGATIVE],
     ['service.temperature_C', service.temperature_C, { min: -273, max: 900 }],
     ['service.testPressure_MPa', service.testPressure_MPa, NOT_NEGATIVE],
+    ['service.axialForce_N', service.axialForce_N, NOT_NEGATIVE],
+    ['service.moment_Nm', service.moment_Nm, NOT_NEGATIVE],
     ['policy.minimumBoltUtilisation', policy.minimumBoltUtilisation, { min: 0, max: 1 }],
     ['policy.maximumBoltUtilisation', policy.maximumBoltUtilisation, { min: 0, max: 1, open: true }],
     ['policy.scatter_percent', policy.scatter_percent, { min: 0, max: 60 }],
@@ -175,6 +177,13 @@ export function resolveJoint(input: TargetRequest): Joint {
     warnings.push({
       code: 'no-yield-at-temperature',
       message: `Assembly limits stand on ambient yield; at ${input.service.temperature_C} °C bolts and gasket relax. No strength at temperature is held here.`,
+    });
+  }
+  if (found === undefined && input.flange.maximumBoltStress_MPa === undefined) {
+    warnings.push({
+      code: 'flange-strength-not-checked',
+      message:
+        'The stresses of a custom flange are not in this window: compute them (flange stress) and give its highest bolt stress.',
     });
   }
   const limits = limitsOf(input);

@@ -5,6 +5,7 @@ import { show, type WorkingStep } from '../working.ts';
 import type { Joint } from './joint.ts';
 import type { TargetRequest, WindowLimit } from './request.ts';
 
+const NMM_PER_NM = 1000;
 const JCM = 'ASME PCC-1 joint component method';
 
 /** Bolt stress, on the area of the request, that gives a load on all bolts together. */
@@ -19,6 +20,12 @@ function codeFactorsOf(input: TargetRequest) {
   const row =
     input.gasket.family === 'spiral-wound' ? rows.find((r) => r.m === 3) : rows.length === 1 ? rows[0] : undefined;
   return row === undefined ? undefined : { m: row.m, y_MPa: row.y_MPa, source: row.source };
+}
+
+/** Pull that acts like the external force and moment together: F + 4·M/Dm on the mean gasket diameter. */
+function externalLoad_N({ service, gasket }: TargetRequest): number {
+  const mean_mm = (gasket.contactOutside_mm + gasket.contactInside_mm) / 2;
+  return (service.axialForce_N ?? 0) + (4 * (service.moment_Nm ?? 0) * NMM_PER_NM) / mean_mm;
 }
 
 /** Every lower limit of the bolt stress. */
@@ -62,23 +69,25 @@ export function lowerLimits(input: TargetRequest, joint: Joint, steps: WorkingSt
     { gasketWidth: 'full', source: `${JCM}; gasket: ${limits.source}` },
     withText ? `${show(limits.seating_MPa)} × ${show(Ag)} / ${bolts}` : undefined,
   );
-  const held = (pressure_MPa: number) => stressOf(joint, (limits.operating_MPa * Ag + end_mm2 * pressure_MPa) / g);
-  const heldText = (pressure_MPa: number) =>
+  const held = (pressure_MPa: number, external_N: number) =>
+    stressOf(joint, (limits.operating_MPa * Ag + end_mm2 * pressure_MPa + external_N) / g);
+  const heldText = (pressure_MPa: number, external_N: number) =>
     withText
-      ? `(${show(limits.operating_MPa)} × ${show(Ag)} + π / 4 × ${show(input.gasket.contactInside_mm)}^2 × ${show(pressure_MPa)}) / ${show(g)} / ${bolts}`
+      ? `(${show(limits.operating_MPa)} × ${show(Ag)} + π / 4 × ${show(input.gasket.contactInside_mm)}^2 × ${show(pressure_MPa)} + ${show(external_N)}) / ${show(g)} / ${bolts}`
       : undefined;
+  const external_N = externalLoad_N(input);
   add(
     'gasket-operating',
-    held(service.pressure_MPa),
+    held(service.pressure_MPa, external_N),
     { gasketWidth: 'full', source: `${JCM}; gasket: ${limits.source}` },
-    heldText(service.pressure_MPa),
+    heldText(service.pressure_MPa, external_N),
   );
   if (service.testPressure_MPa !== undefined) {
     add(
       'gasket-test',
-      held(service.testPressure_MPa),
+      held(service.testPressure_MPa, 0),
       { gasketWidth: 'full', source: `${JCM}, at the test pressure; gasket: ${limits.source}` },
-      heldText(service.testPressure_MPa),
+      heldText(service.testPressure_MPa, 0),
     );
   }
   const factors = codeFactorsOf(input);
@@ -89,6 +98,8 @@ export function lowerLimits(input: TargetRequest, joint: Joint, steps: WorkingSt
       m: factors.m,
       y_MPa: factors.y_MPa,
       pressure_MPa: service.pressure_MPa,
+      axialForce_N: service.axialForce_N ?? 0,
+      moment_Nm: service.moment_Nm ?? 0,
       facing: input.gasket.family === 'ring-joint' ? 'ring-joint' : 'flat',
     });
     const advisory = joint.rated ? ({ advisory: true } as const) : {};
@@ -106,7 +117,7 @@ export function lowerLimits(input: TargetRequest, joint: Joint, steps: WorkingSt
 const LOWER_FORMULAS: Readonly<Record<string, string>> = {
   'bolt-minimum': 'share·yield·At/Ab',
   'gasket-seating': 'SgS·Ag/(Ab·nb)',
-  'gasket-operating': '(SgO·Ag + π/4·GID²·P)/(g·Ab·nb)',
+  'gasket-operating': '(SgO·Ag + π/4·GID²·P + F + 4·M/Dm)/(g·Ab·nb)',
   'gasket-test': '(SgO·Ag + π/4·GID²·Pt)/(g·Ab·nb)',
 };
 

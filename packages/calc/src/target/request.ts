@@ -63,6 +63,10 @@ export interface TargetRequest extends Explainable {
     readonly pressure_MPa: number;
     readonly temperature_C: number;
     readonly testPressure_MPa?: number;
+    /** External pull on the joint in operation, N. */
+    readonly axialForce_N?: number;
+    /** External bending moment in operation, N·m. */
+    readonly moment_Nm?: number;
   };
   readonly lubricant: Lubricant;
   readonly method: TighteningMethod;

@@ -80,6 +80,8 @@ export const calcTargetRequest = z.strictObject({
     pressure_MPa: z.number(),
     temperature_C: z.number(),
     testPressure_MPa: z.number().exactOptional(),
+    axialForce_N: z.number().exactOptional(),
+    moment_Nm: z.number().exactOptional(),
   }),
   lubricant,
   method: tighteningMethod,

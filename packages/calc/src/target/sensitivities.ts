@@ -1,0 +1,76 @@
+import type { TargetRequest } from './request.ts';
+import { targetWindow } from './target-window.ts';
+
+export interface Sensitivity {
+  readonly input: 'friction' | 'scatter' | 'pressure' | 'gasket-target' | 'gasket-seating' | 'yield';
+  /** Change of the target bolt stress when the input is 10 % more, percent. */
+  readonly target_percent: number;
+  /** Change of the torque, percent; undefined where the method has none. */
+  readonly torque_percent?: number;
+  /** Whether the window is still open. */
+  readonly open: boolean;
+}
+
+const MORE = 1.1;
+
+function variants(
+  input: TargetRequest,
+  yield_MPa: number,
+): readonly (readonly [Sensitivity['input'], TargetRequest])[] {
+  const { lubricant, policy, service, gasket, bolting } = input;
+  const { limits } = gasket;
+  const rougher =
+    'nutFactor' in lubricant
+      ? { ...lubricant, nutFactor: lubricant.nutFactor * MORE }
+      : {
+          ...lubricant,
+          threadFriction: lubricant.threadFriction * MORE,
+          bearingFriction: lubricant.bearingFriction * MORE,
+        };
+  const list: (readonly [Sensitivity['input'], TargetRequest])[] = [
+    ['friction', { ...input, lubricant: rougher }],
+    ['pressure', { ...input, service: { ...service, pressure_MPa: service.pressure_MPa * MORE } }],
+    ['yield', { ...input, bolting: { ...bolting, yield_MPa: yield_MPa * MORE, yieldSource: '10 % more' } }],
+  ];
+  if (policy.scatter_percent !== undefined) {
+    list.push(['scatter', { ...input, policy: { ...policy, scatter_percent: policy.scatter_percent * MORE } }]);
+  }
+  if (limits !== undefined) {
+    const maximum_MPa = Math.max(limits.maximum_MPa, limits.target_MPa * MORE, limits.seating_MPa * MORE);
+    const more = { ...limits, maximum_MPa };
+    list.push(
+      ['gasket-target', { ...input, gasket: { ...gasket, limits: { ...more, target_MPa: limits.target_MPa * MORE } } }],
+      [
+        'gasket-seating',
+        { ...input, gasket: { ...gasket, limits: { ...more, seating_MPa: limits.seating_MPa * MORE } } },
+      ],
+    );
+  }
+  return list;
+}
+
+/**
+ * How the target answers to each input that is 10 % more, others kept.
+ *
+ * @param input.request as targetWindow takes it
+ * @param input.yield_MPa ambient yield of the bolting, the base of the change of yield
+ * @throws CalcRefusal as targetWindow
+ */
+export function targetSensitivities(input: {
+  readonly request: TargetRequest;
+  readonly yield_MPa: number;
+}): readonly Sensitivity[] {
+  const base = targetWindow(input.request);
+  const change = (now: number, then: number) => (now / then - 1) * 100;
+  return variants(input.request, input.yield_MPa).map(([name, request]) => {
+    const answer = targetWindow(request);
+    const torque = answer.tool.torque_Nm;
+    const baseTorque = base.tool.torque_Nm;
+    return {
+      input: name,
+      target_percent: change(answer.target.boltStress_MPa, base.target.boltStress_MPa),
+      ...(torque === undefined || baseTorque === undefined ? {} : { torque_percent: change(torque, baseTorque) }),
+      open: answer.window.open,
+    };
+  });
+}
