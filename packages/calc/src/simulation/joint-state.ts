@@ -1,5 +1,7 @@
 import { refuse } from '../refusal.ts';
+import { Foresight } from './foresight.ts';
 import type { JointModel } from './joint-model.ts';
+import { addRingForces } from './ring-element.ts';
 import { RingTree } from './ring-tree.ts';
 import { SpringPoints } from './spring-points.ts';
 
@@ -39,11 +41,7 @@ export class JointState {
   readonly #moverBranches: Float64Array;
   #moverCount = 0;
   #share = 0;
-  // Change of W and ψ over the last step, by stations from its bolt, and the rise of its load.
-  readonly #start: Float64Array;
-  readonly #lastChange: Float64Array;
-  #lastCentre = 0;
-  #lastRise = 0;
+  readonly #foresight: Foresight;
   #guessed = false;
   #support = 0;
 
@@ -66,8 +64,7 @@ export class JointState {
     this.#isWaiting = new Uint8Array(stations);
     this.#movers = new Int32Array(this.#points.line0.length);
     this.#moverBranches = new Float64Array(4 * this.#movers.length);
-    this.#start = new Float64Array(3 * stations);
-    this.#lastChange = new Float64Array(2 * stations);
+    this.#foresight = new Foresight(this.#points);
     for (let station = 0; station < stations; station++) this.#assemble(station);
   }
 
@@ -166,20 +163,12 @@ export class JointState {
     const closure = this.#closure;
     const unbalance = this.#unbalance;
     unbalance.fill(0);
-    for (let station = 0; station < stations; station++) {
-      const next = station + 1 === stations ? 0 : station + 1;
-      for (let i = 0; i < 6; i++) {
-        let force = 0;
-        for (let j = 0; j < 3; j++)
-          force += element[6 * i + j]! * closure[3 * station + j]! + element[6 * i + 3 + j]! * closure[3 * next + j]!;
-        unbalance[3 * (i < 3 ? station : next) + (i % 3)]! += force;
-      }
-      this.#wait(station);
-    }
+    addRingForces(element, closure, unbalance);
+    for (let station = 0; station < stations; station++) this.#wait(station);
     for (let point = 0; point < this.#points.line0.length; point++) {
       const force = this.#force(point);
-      unbalance[3 * this.#stationOf(point)]! += force;
-      unbalance[3 * this.#stationOf(point) + 2]! += force * this.#leverOf(point);
+      unbalance[3 * this.#points.stationOf(point)]! += force;
+      unbalance[3 * this.#points.stationOf(point) + 2]! += force * this.#points.leverOf(point);
     }
     this.#settle(0);
     this.#remember();
@@ -211,23 +200,8 @@ export class JointState {
     return this.closureAt(bolt * this.model.stationsPerBolt, this.model.boltLever);
   }
 
-  #stationOf(point: number): number {
-    const { stations, stationsPerBolt } = this.model;
-    const { firstBolt, firstStop } = this.#points;
-    if (point < stations) return point;
-    if (point < firstBolt) return point - stations;
-    return point < firstStop ? (point - firstBolt) * stationsPerBolt : point - firstStop;
-  }
-
-  #leverOf(point: number): number {
-    const model = this.model;
-    if (point < model.stations) return model.innerLever;
-    if (point < this.#points.firstBolt) return model.outerLever;
-    return point < this.#points.firstStop ? model.boltLever : model.stopLever;
-  }
-
   #closureOf(point: number): number {
-    return this.closureAt(this.#stationOf(point), this.#leverOf(point)) - this.#points.offset[point]!;
+    return this.closureAt(this.#points.stationOf(point), this.#points.leverOf(point)) - this.#points.offset[point]!;
   }
 
   #force(point: number): number {
@@ -246,37 +220,10 @@ export class JointState {
     this.#renew(point, this.#force(point));
   }
 
-  // Guess: closures change as in the step before, turned to the present bolt. Points that would leave their
-  // branch start on the next one; the first Newton step corrects what was guessed wrongly.
+  // Points that the last step says will leave their branch start on the next one.
   #foresee(bolt: number, rise_N: number): void {
-    const { stations, stationsPerBolt, innerLever, outerLever, boltLever } = this.model;
-    const { lo, hi, offset, firstBolt } = this.#points;
-    const centre = bolt * stationsPerBolt;
-    const closure = this.#closure;
-    const last = this.#lastChange;
-    const factor = this.#lastRise > 0 && rise_N > 0 ? rise_N / this.#lastRise : 0;
-    this.#start.set(closure);
-    this.#lastCentre = centre;
-    this.#lastRise = rise_N;
-    if (factor === 0) return;
-    this.#guessed = true;
-    for (let k = 0; k < stations; k++) {
-      const w = factor * last[2 * k]!;
-      const psi = factor * last[2 * k + 1]!;
-      const station = centre + k < stations ? centre + k : centre + k - stations;
-      const w1 = w + closure[3 * station]!;
-      const psi1 = psi + closure[3 * station + 2]!;
-      let point = station;
-      let c = w1 + innerLever * psi1 - offset[point]!;
-      if (c > hi[point]! || c < lo[point]!) this.#guess(point, c);
-      point += stations;
-      c = w1 + outerLever * psi1 - offset[point]!;
-      if (c > hi[point]! || c < lo[point]!) this.#guess(point, c);
-      if (k === 0 || k % stationsPerBolt !== 0) continue;
-      point = firstBolt + station / stationsPerBolt;
-      c = w1 + boltLever * psi1;
-      if (c > hi[point]! || c < lo[point]!) this.#guess(point, c);
-    }
+    const centre = bolt * this.model.stationsPerBolt;
+    this.#guessed = this.#foresight.begin(this.#closure, centre, rise_N, (point, c) => this.#guess(point, c));
   }
 
   #guess(point: number, c: number): void {
@@ -288,9 +235,9 @@ export class JointState {
 
   // A point's force has changed by its branch, not by its closure.
   #shift(point: number, change: number): void {
-    const station = this.#stationOf(point);
+    const station = this.#points.stationOf(point);
     this.#unbalance[3 * station]! += change;
-    this.#unbalance[3 * station + 2]! += change * this.#leverOf(point);
+    this.#unbalance[3 * station + 2]! += change * this.#points.leverOf(point);
     this.#assemble(station);
     this.#wait(station);
   }
@@ -500,13 +447,10 @@ export class JointState {
     const points = this.#points;
     const { peak, offset } = points;
     const closure = this.#closure;
+    this.#foresight.end(closure);
     for (let station = 0; station < stations; station++) {
       const w = closure[3 * station]!;
       const psi = closure[3 * station + 2]!;
-      const k = station - this.#lastCentre;
-      const from = 2 * (k < 0 ? k + stations : k);
-      this.#lastChange[from] = w - this.#start[3 * station]!;
-      this.#lastChange[from + 1] = psi - this.#start[3 * station + 2]!;
       const inner = w + innerLever * psi - offset[station]!;
       const outer = w + outerLever * psi - offset[stations + station]!;
       const innerGrew = inner > peak[station]!;

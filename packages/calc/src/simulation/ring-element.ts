@@ -38,3 +38,17 @@ export function ringElementStiffness(section: RingSection, arc_rad: number): Flo
   add(twist, arc_rad * twisting);
   return stiffness;
 }
+
+/** Adds the forces that a closed ring of such elements puts on its stations, three numbers a station. */
+export function addRingForces(element: Float64Array, closure: Float64Array, forces: Float64Array): void {
+  const stations = closure.length / 3;
+  for (let station = 0; station < stations; station++) {
+    const next = station + 1 === stations ? 0 : station + 1;
+    for (let i = 0; i < 6; i++) {
+      let force = 0;
+      for (let j = 0; j < 3; j++)
+        force += element[6 * i + j]! * closure[3 * station + j]! + element[6 * i + 3 + j]! * closure[3 * next + j]!;
+      forces[3 * (i < 3 ? station : next) + (i % 3)]! += force;
+    }
+  }
+}

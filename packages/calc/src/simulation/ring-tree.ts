@@ -1,3 +1,6 @@
+import { condenseArc, invertSymmetric, LR, MAP_LEFT, RR, STRIDE } from './condense-arc.ts';
+import { LevelMarks } from './level-marks.ts';
+
 /**
  * Cyclic block-tridiagonal solver by nested dissection.
  *
@@ -6,14 +9,6 @@
  * border that closes the ring). When the springs at a few stations change, only their arcs and the arcs
  * above them are condensed again, and a solution is followed only into the arcs that it reaches.
  */
-const STRIDE = 45;
-// Offsets in an arc's record: condensed stiffness LL (6), LR (9), RR (6), then inverse pivot (6) and the
-// two maps from the ends to the separator (9 + 9).
-const LR = 6;
-const RR = 15;
-const PIVOT = 21;
-const MAP_LEFT = 27; // the map from the right end follows at 36
-
 export class RingTree {
   readonly count: number;
   /** Spring stiffness per station: WW, Wψ, ψψ. Change, then call `touch`. */
@@ -106,112 +101,14 @@ export class RingTree {
         const station = dirty.items[k]!;
         dirty.marked[station] = 0;
         if (station === 0) sound = this.#closeRing() && sound;
-        else sound = this.#condense(station) && sound;
+        else {
+          const l = STRIDE * this.#left[station]!;
+          const r = STRIDE * this.#right[station]!;
+          sound = condenseArc(this.#arcs, this.springs, l, r, STRIDE * station, 3 * station) && sound;
+        }
       }
       dirty.counts[level] = 0;
     }
-    return sound;
-  }
-
-  #condense(station: number): boolean {
-    const arcs = this.#arcs;
-    const springs = this.springs;
-    const l = STRIDE * this.#left[station]!;
-    const r = STRIDE * this.#right[station]!;
-    const o = STRIDE * station;
-    const s = 3 * station;
-    const sound = invertSymmetric(
-      arcs[l + 15]! + arcs[r]! + springs[s]!,
-      arcs[l + 16]! + arcs[r + 1]!,
-      arcs[l + 17]! + arcs[r + 2]! + springs[s + 1]!,
-      arcs[l + 18]! + arcs[r + 3]!,
-      arcs[l + 19]! + arcs[r + 4]!,
-      arcs[l + 20]! + arcs[r + 5]! + springs[s + 2]!,
-      arcs,
-      o + PIVOT,
-    );
-    const i00 = arcs[o + 21]!;
-    const i01 = arcs[o + 22]!;
-    const i02 = arcs[o + 23]!;
-    const i11 = arcs[o + 24]!;
-    const i12 = arcs[o + 25]!;
-    const i22 = arcs[o + 26]!;
-    // Written out: this is the innermost product of the whole simulation, and loops triple its time.
-    const l00 = arcs[l + 6]!;
-    const l01 = arcs[l + 7]!;
-    const l02 = arcs[l + 8]!;
-    const l10 = arcs[l + 9]!;
-    const l11 = arcs[l + 10]!;
-    const l12 = arcs[l + 11]!;
-    const l20 = arcs[l + 12]!;
-    const l21 = arcs[l + 13]!;
-    const l22 = arcs[l + 14]!;
-    const r00 = arcs[r + 6]!;
-    const r01 = arcs[r + 7]!;
-    const r02 = arcs[r + 8]!;
-    const r10 = arcs[r + 9]!;
-    const r11 = arcs[r + 10]!;
-    const r12 = arcs[r + 11]!;
-    const r20 = arcs[r + 12]!;
-    const r21 = arcs[r + 13]!;
-    const r22 = arcs[r + 14]!;
-    const a00 = i00 * l00 + i01 * l01 + i02 * l02;
-    const a01 = i00 * l10 + i01 * l11 + i02 * l12;
-    const a02 = i00 * l20 + i01 * l21 + i02 * l22;
-    const a10 = i01 * l00 + i11 * l01 + i12 * l02;
-    const a11 = i01 * l10 + i11 * l11 + i12 * l12;
-    const a12 = i01 * l20 + i11 * l21 + i12 * l22;
-    const a20 = i02 * l00 + i12 * l01 + i22 * l02;
-    const a21 = i02 * l10 + i12 * l11 + i22 * l12;
-    const a22 = i02 * l20 + i12 * l21 + i22 * l22;
-    const b00 = i00 * r00 + i01 * r10 + i02 * r20;
-    const b01 = i00 * r01 + i01 * r11 + i02 * r21;
-    const b02 = i00 * r02 + i01 * r12 + i02 * r22;
-    const b10 = i01 * r00 + i11 * r10 + i12 * r20;
-    const b11 = i01 * r01 + i11 * r11 + i12 * r21;
-    const b12 = i01 * r02 + i11 * r12 + i12 * r22;
-    const b20 = i02 * r00 + i12 * r10 + i22 * r20;
-    const b21 = i02 * r01 + i12 * r11 + i22 * r21;
-    const b22 = i02 * r02 + i12 * r12 + i22 * r22;
-    arcs[o + 27] = a00;
-    arcs[o + 28] = a01;
-    arcs[o + 29] = a02;
-    arcs[o + 30] = a10;
-    arcs[o + 31] = a11;
-    arcs[o + 32] = a12;
-    arcs[o + 33] = a20;
-    arcs[o + 34] = a21;
-    arcs[o + 35] = a22;
-    arcs[o + 36] = b00;
-    arcs[o + 37] = b01;
-    arcs[o + 38] = b02;
-    arcs[o + 39] = b10;
-    arcs[o + 40] = b11;
-    arcs[o + 41] = b12;
-    arcs[o + 42] = b20;
-    arcs[o + 43] = b21;
-    arcs[o + 44] = b22;
-    arcs[o + 0] = arcs[l + 0]! - (l00 * a00 + l01 * a10 + l02 * a20);
-    arcs[o + 15] = arcs[r + 15]! - (r00 * b00 + r10 * b10 + r20 * b20);
-    arcs[o + 1] = arcs[l + 1]! - (l00 * a01 + l01 * a11 + l02 * a21);
-    arcs[o + 16] = arcs[r + 16]! - (r00 * b01 + r10 * b11 + r20 * b21);
-    arcs[o + 2] = arcs[l + 2]! - (l00 * a02 + l01 * a12 + l02 * a22);
-    arcs[o + 17] = arcs[r + 17]! - (r00 * b02 + r10 * b12 + r20 * b22);
-    arcs[o + 3] = arcs[l + 3]! - (l10 * a01 + l11 * a11 + l12 * a21);
-    arcs[o + 18] = arcs[r + 18]! - (r01 * b01 + r11 * b11 + r21 * b21);
-    arcs[o + 4] = arcs[l + 4]! - (l10 * a02 + l11 * a12 + l12 * a22);
-    arcs[o + 19] = arcs[r + 19]! - (r01 * b02 + r11 * b12 + r21 * b22);
-    arcs[o + 5] = arcs[l + 5]! - (l20 * a02 + l21 * a12 + l22 * a22);
-    arcs[o + 20] = arcs[r + 20]! - (r02 * b02 + r12 * b12 + r22 * b22);
-    arcs[o + 6] = -(l00 * b00 + l01 * b10 + l02 * b20);
-    arcs[o + 7] = -(l00 * b01 + l01 * b11 + l02 * b21);
-    arcs[o + 8] = -(l00 * b02 + l01 * b12 + l02 * b22);
-    arcs[o + 9] = -(l10 * b00 + l11 * b10 + l12 * b20);
-    arcs[o + 10] = -(l10 * b01 + l11 * b11 + l12 * b21);
-    arcs[o + 11] = -(l10 * b02 + l11 * b12 + l12 * b22);
-    arcs[o + 12] = -(l20 * b00 + l21 * b10 + l22 * b20);
-    arcs[o + 13] = -(l20 * b01 + l21 * b11 + l22 * b21);
-    arcs[o + 14] = -(l20 * b02 + l21 * b12 + l22 * b22);
     return sound;
   }
 
@@ -365,71 +262,4 @@ export class RingTree {
     }
     if (marks.marked[0] !== 1) gathered.fill(0, 0, 3);
   }
-}
-
-/** Stations marked together with all the separators above them, listed by depth. */
-class LevelMarks {
-  readonly depth: number;
-  readonly marked: Uint8Array;
-  readonly counts: Int32Array;
-  readonly items: Int32Array;
-  readonly #size: number;
-
-  constructor(size: number, depth: number) {
-    this.depth = depth;
-    this.#size = size;
-    this.marked = new Uint8Array(size);
-    this.counts = new Int32Array(depth);
-    this.items = new Int32Array(size * depth);
-  }
-
-  markUp(start: number, parent: Int32Array, levelOf: Int32Array): void {
-    let station = start;
-    while (this.marked[station] === 0) {
-      this.marked[station] = 1;
-      const level = levelOf[station]!;
-      this.items[level * this.#size + this.counts[level]!] = station;
-      this.counts[level]! += 1;
-      if (station === 0) return;
-      station = parent[station]!;
-    }
-  }
-
-  clear(): void {
-    for (let level = 0; level < this.depth; level++) {
-      const from = level * this.#size;
-      for (let k = from; k < from + this.counts[level]!; k++) this.marked[this.items[k]!] = 0;
-      this.counts[level] = 0;
-    }
-  }
-}
-
-// Inverse of a symmetric 3 × 3 matrix by LDLᵀ; false when it is not positive definite.
-function invertSymmetric(
-  a: number,
-  b: number,
-  c: number,
-  d: number,
-  e: number,
-  f: number,
-  into: Float64Array,
-  at: number,
-): boolean {
-  const l1 = b / a;
-  const l2 = c / a;
-  const p2 = d - l1 * b;
-  const q = e - l1 * c;
-  const l3 = q / p2;
-  const p3 = f - l2 * c - l3 * q;
-  const k = l1 * l3 - l2;
-  const r1 = 1 / a;
-  const r2 = 1 / p2;
-  const r3 = 1 / p3;
-  into[at] = r1 + l1 * l1 * r2 + k * k * r3;
-  into[at + 1] = -l1 * r2 - k * l3 * r3;
-  into[at + 2] = k * r3;
-  into[at + 3] = r2 + l3 * l3 * r3;
-  into[at + 4] = -l3 * r3;
-  into[at + 5] = r3;
-  return a > 0 && p2 > 1e-13 * d && p3 > 1e-13 * f;
 }

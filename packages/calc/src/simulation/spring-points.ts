@@ -78,6 +78,23 @@ export class SpringPoints {
     return point < this.model.stations ? this.model.innerArea : this.model.outerArea;
   }
 
+  /** Station of a point. */
+  stationOf(point: number): number {
+    const { stations, stationsPerBolt } = this.model;
+    const { firstBolt, firstStop } = this;
+    if (point < stations) return point;
+    if (point < firstBolt) return point - stations;
+    return point < firstStop ? (point - firstBolt) * stationsPerBolt : point - firstStop;
+  }
+
+  /** Lever arm (r − R)/R of a point. */
+  leverOf(point: number): number {
+    const model = this.model;
+    if (point < model.stations) return model.innerLever;
+    if (point < this.firstBolt) return model.outerLever;
+    return point < this.firstStop ? model.boltLever : model.stopLever;
+  }
+
   /** Finds the branch of a point at c; at a corner, the one further on when `onwards`. */
   pick(point: number, c: number, onwards = true): void {
     const picked = this.picked;
