@@ -167,7 +167,7 @@ export interface MakeState {
   readonly stageSince: string | null;
   readonly rejected: boolean;
   readonly leaking: boolean;
-  /** the leak was found under pressure and operations has not released the joint again since */
+  /** it was proven, or leaked under pressure, and operations has not released the joint again since */
   readonly underPressure: boolean;
   /** leaked at some time in this make: asks for measured flatness when it is opened */
   readonly hasLeaked: boolean;

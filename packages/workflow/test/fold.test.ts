@@ -53,6 +53,37 @@ describe('going back', () => {
     });
   });
 
+  it('after its proof the bolts are touched only once operations has released it again', () => {
+    const story = toldTo('proven');
+    const refused = { outcome: 'refuse', failed: [{ code: 'make.pressure-off' }] };
+    expect(story.propose('loosened', PAYLOADS.loosened)).toMatchObject(refused);
+    expect(story.record('break-released').record('loosened').make().stage).toBe('part-tight');
+  });
+
+  it('a leak under pressure in a new joint is released and tightened again', () => {
+    const story = new Story({ ...listing, makes: [{ ...plan, workScope: 'new' }] })
+      .record('procedure-assigned')
+      .record('target-approved')
+      .record('faces-inspected')
+      .record('nipped-up')
+      .pass(1)
+      .record('leak-found');
+    expect(story.propose('pass-recorded', story.sound('pass-recorded'))).toMatchObject({ outcome: 'refuse' });
+    expect(story.record('break-released').pass(2).make()).toMatchObject({ stage: 'part-tight', leaking: false });
+  });
+
+  it('a leak ends what was witnessed: the tightening that repairs it is another', () => {
+    const story = toldTo('tight').record('witnessed');
+    expect(story.record('leak-found').make().witnessed).toEqual([]);
+  });
+
+  it('a procedure revoked between the passes is replaced, and the passes go on', () => {
+    const story = toldTo('first pass');
+    story.record('revoked', named(story, 'procedure-assigned'));
+    expect(story.make()).toMatchObject({ stage: 'part-tight', procedure: null, target: null, nextPass: 2 });
+    expect(story.record('procedure-assigned').record('target-approved').pass(2).make().nextPass).toBe(3);
+  });
+
   it('a leak in a joint that is not tight yet does not make it tight', () => {
     expect(toldTo('first pass').record('leak-found').make()).toMatchObject({ stage: 'part-tight', leaking: true });
   });

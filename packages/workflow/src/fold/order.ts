@@ -36,7 +36,8 @@ function passFits(make: MakeState, payload: Payload<'pass-recorded'>): OutOfOrde
 
 const ORDER: { readonly [T in EventType]?: Fits<T> } = {
   'procedure-assigned': (make) =>
-    at(make, ...closed, 'handed-over') && !tightButWrong(make)
+    // One that was revoked is replaced wherever the make is.
+    make.procedure && at(make, ...closed, 'handed-over') && !tightButWrong(make)
       ? says('engineered.before-tightening', make, 'a procedure is assigned before the first pass')
       : null,
   'target-approved': (make) => {
@@ -47,6 +48,8 @@ const ORDER: { readonly [T in EventType]?: Fits<T> } = {
     return make.procedure ? null : says('engineered.procedure-first', make, 'a target needs a procedure');
   },
   'break-released': (make) => {
+    // Whatever its scope and stage: what may be under pressure is released before its bolts are touched.
+    if (make.underPressure) return null;
     if (!passesStage(make.workScope, 'released'))
       return says('released.engineered-first', make, `${make.workScope} needs no release`);
     return at(make, 'engineered', 'released') || tightButWrong(make)

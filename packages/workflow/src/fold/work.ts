@@ -181,6 +181,7 @@ export const WORK: { readonly [T in ShutdownEventType]?: Apply<T> } = {
       leaking: true,
       hasLeaked: true,
       underPressure: make.underPressure || payload.underPressure,
+      witnessed: [],
     };
     const closedStages: readonly Stage[] = ['checked', 'proven', 'handed-over'];
     if (!closedStages.includes(make.stage)) return leaking;
@@ -204,7 +205,12 @@ export const WORK: { readonly [T in ShutdownEventType]?: Apply<T> } = {
       { rule: payload.rule, reason: payload.reason, until: payload.until, eventId: event.eventId },
     ],
   }),
-  proven: (make, _payload, event) => ({ ...to(make, 'proven', event), provenAt: event.workTime }),
+  proven: (make, _payload, event) => ({
+    ...to(make, 'proven', event),
+    provenAt: event.workTime,
+    // From its test on a joint may be full and live.
+    underPressure: true,
+  }),
   'handed-over': (make, _payload, event) => ({
     ...to(make, 'handed-over', event),
     handedOverAt: event.workTime,

@@ -103,13 +103,16 @@ export const openRules: readonly Rule[] = [
   }),
   rule({
     code: 'make.pressure-off',
-    sentence: 'After a leak under pressure, operations releases the joint again before its bolts are touched.',
+    sentence:
+      'After its proof or a leak under pressure, operations releases the joint again before its bolts are touched.',
     why: 'A pressurised joint is never loosened or tightened outside a procedure made for it.',
     remedy: 'Take the pressure off; operations releases the joint again.',
     clearedBy: ['operations'],
     floor: true,
     events: ON_THE_BOLTS,
     test: (_payload, { make }) =>
-      make.underPressure ? { detail: 'A leak under pressure was reported and nothing was released since.' } : null,
+      make.underPressure
+        ? { detail: 'It may be under pressure: it was proven or leaked, and was not released since.' }
+        : null,
   }),
 ];

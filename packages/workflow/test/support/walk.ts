@@ -64,7 +64,7 @@ function rightNext(joint: JointState, make: MakeState, story: Story): Proposal {
     const outcome = waiting.missing ? 'reject-as-not-done' : 'accept';
     return { type: 'review-settled', change: { eventId: waiting.eventId, outcome }, choices };
   }
-  if (make.underPressure) return { type: 'break-released', choices };
+  if (make.underPressure && (make.leaking || make.stage === 'part-tight')) return { type: 'break-released', choices };
   const pass = (n: number): Proposal => ({
     type: 'pass-recorded',
     change: { pass: n, set: torque([72, 168, 240][n - 1] ?? 240), gapsChecked_mm: [3, 3, 3, 3] },
