@@ -178,6 +178,11 @@ export type Job = Prisma.JobModel
  */
 export type ImportDraft = Prisma.ImportDraftModel
 /**
+ * Model ImportRow
+ * One row of the sheet as the preview of an import reads it: what confirming would do with it.
+ */
+export type ImportRow = Prisma.ImportRowModel
+/**
  * Model ImportMapping
  * The column choices made for a set of headers, remembered for the next file that looks the same.
  */

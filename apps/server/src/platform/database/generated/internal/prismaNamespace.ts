@@ -429,6 +429,7 @@ export const ModelName = {
   StoredFile: 'StoredFile',
   Job: 'Job',
   ImportDraft: 'ImportDraft',
+  ImportRow: 'ImportRow',
   ImportMapping: 'ImportMapping'
 } as const
 
@@ -445,7 +446,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "site" | "shutdown" | "streamHead" | "event" | "eventRow" | "area" | "system" | "crew" | "jointPlace" | "joint" | "make" | "makePack" | "testPack" | "permit" | "talk" | "punchItem" | "item" | "blind" | "rollup" | "person" | "account" | "session" | "roleGrant" | "qualification" | "tool" | "calibration" | "procedureRevision" | "targetTable" | "sourcedData" | "storedFile" | "job" | "importDraft" | "importMapping"
+    modelProps: "site" | "shutdown" | "streamHead" | "event" | "eventRow" | "area" | "system" | "crew" | "jointPlace" | "joint" | "make" | "makePack" | "testPack" | "permit" | "talk" | "punchItem" | "item" | "blind" | "rollup" | "person" | "account" | "session" | "roleGrant" | "qualification" | "tool" | "calibration" | "procedureRevision" | "targetTable" | "sourcedData" | "storedFile" | "job" | "importDraft" | "importRow" | "importMapping"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -2817,6 +2818,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         }
       }
     }
+    ImportRow: {
+      payload: Prisma.$ImportRowPayload<ExtArgs>
+      fields: Prisma.ImportRowFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.ImportRowFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImportRowPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.ImportRowFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImportRowPayload>
+        }
+        findFirst: {
+          args: Prisma.ImportRowFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImportRowPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.ImportRowFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImportRowPayload>
+        }
+        findMany: {
+          args: Prisma.ImportRowFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImportRowPayload>[]
+        }
+        create: {
+          args: Prisma.ImportRowCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImportRowPayload>
+        }
+        createMany: {
+          args: Prisma.ImportRowCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.ImportRowCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImportRowPayload>[]
+        }
+        delete: {
+          args: Prisma.ImportRowDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImportRowPayload>
+        }
+        update: {
+          args: Prisma.ImportRowUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImportRowPayload>
+        }
+        deleteMany: {
+          args: Prisma.ImportRowDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.ImportRowUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.ImportRowUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImportRowPayload>[]
+        }
+        upsert: {
+          args: Prisma.ImportRowUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ImportRowPayload>
+        }
+        aggregate: {
+          args: Prisma.ImportRowAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateImportRow>
+        }
+        groupBy: {
+          args: Prisma.ImportRowGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ImportRowGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.ImportRowCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ImportRowCountAggregateOutputType> | number
+        }
+      }
+    }
     ImportMapping: {
       payload: Prisma.$ImportMappingPayload<ExtArgs>
       fields: Prisma.ImportMappingFieldRefs
@@ -3462,6 +3537,22 @@ export const ImportDraftScalarFieldEnum = {
 export type ImportDraftScalarFieldEnum = (typeof ImportDraftScalarFieldEnum)[keyof typeof ImportDraftScalarFieldEnum]
 
 
+export const ImportRowScalarFieldEnum = {
+  siteId: 'siteId',
+  importId: 'importId',
+  rowNumber: 'rowNumber',
+  outcome: 'outcome',
+  tag: 'tag',
+  jointId: 'jointId',
+  version: 'version',
+  problems: 'problems',
+  shown: 'shown',
+  plan: 'plan'
+} as const
+
+export type ImportRowScalarFieldEnum = (typeof ImportRowScalarFieldEnum)[keyof typeof ImportRowScalarFieldEnum]
+
+
 export const ImportMappingScalarFieldEnum = {
   siteId: 'siteId',
   headersHash: 'headersHash',
@@ -3813,6 +3904,7 @@ export type GlobalOmitConfig = {
   storedFile?: Prisma.StoredFileOmit
   job?: Prisma.JobOmit
   importDraft?: Prisma.ImportDraftOmit
+  importRow?: Prisma.ImportRowOmit
   importMapping?: Prisma.ImportMappingOmit
 }
 

@@ -83,6 +83,7 @@ export const ModelName = {
   StoredFile: 'StoredFile',
   Job: 'Job',
   ImportDraft: 'ImportDraft',
+  ImportRow: 'ImportRow',
   ImportMapping: 'ImportMapping'
 } as const
 
@@ -632,6 +633,22 @@ export const ImportDraftScalarFieldEnum = {
 } as const
 
 export type ImportDraftScalarFieldEnum = (typeof ImportDraftScalarFieldEnum)[keyof typeof ImportDraftScalarFieldEnum]
+
+
+export const ImportRowScalarFieldEnum = {
+  siteId: 'siteId',
+  importId: 'importId',
+  rowNumber: 'rowNumber',
+  outcome: 'outcome',
+  tag: 'tag',
+  jointId: 'jointId',
+  version: 'version',
+  problems: 'problems',
+  shown: 'shown',
+  plan: 'plan'
+} as const
+
+export type ImportRowScalarFieldEnum = (typeof ImportRowScalarFieldEnum)[keyof typeof ImportRowScalarFieldEnum]
 
 
 export const ImportMappingScalarFieldEnum = {
