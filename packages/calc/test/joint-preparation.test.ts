@@ -185,6 +185,7 @@ describe('hydraulic wrench', () => {
     expect(() => hydraulicPressure({ torque_Nm: 600, ...wrench, pairs: wrench.pairs.slice(0, 1) })).toThrow(
       /two pairs/,
     );
+    expect(() => hydraulicPressure({ torque_Nm: 600, ...wrench, pairs: wrench.pairs.toReversed() })).toThrow(/rising/);
   });
 });
 

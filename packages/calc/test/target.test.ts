@@ -206,6 +206,42 @@ describe('what is missing or impossible is refused', () => {
   });
 });
 
+describe('borders', () => {
+  const codesAt = (temperature_C: number) =>
+    targetWindow({ ...EXAMPLE_TARGET, service: { pressure_MPa: 3, temperature_C } }).warnings.map(({ code }) => code);
+
+  it('warn about strength at temperature above 200 °C', () => {
+    expect(codesAt(200)).not.toContain('no-yield-at-temperature');
+    expect(codesAt(201)).toContain('no-yield-at-temperature');
+  });
+
+  it('refuse a pass above 100 %', () => {
+    expect(codeOf({ ...EXAMPLE_TARGET, passPercents: [100.5, 100] })).toBe('passes-must-rise-to-100');
+  });
+
+  it('name the least nut factor: the wedge of the thread, P/(2·π·d)', () => {
+    try {
+      targetWindow({ ...EXAMPLE_TARGET, lubricant: { nutFactor: 0.015, source: 'x' } });
+    } catch (error) {
+      const limit = error instanceof CalcRefusal ? error.errors[0]?.limit : undefined;
+      expect(limit).toBeCloseTo(1 / 9 / (2 * Math.PI * 0.875), 9);
+      return;
+    }
+    throw new Error('accepted');
+  });
+
+  it('take DN 65 with its eight bolts into the list of weak joints', () => {
+    const all = weakStandardJoints({
+      standard: 'EN-1092-1',
+      family: 'spiral-wound',
+      boltStress_MPa: 1,
+      gasketStress_MPa: 69,
+      grade: '8.8',
+    });
+    expect(all.filter(({ size }) => size === 'DN65').map(({ rating }) => rating)).toContain('PN16');
+  });
+});
+
 describe('warnings', () => {
   const codes = (request: TargetRequest) => targetWindow(request).warnings.map(({ code }) => code);
   it('speak up about weak bolting, reused bolts, heat and defaults', () => {
