@@ -1,0 +1,295 @@
+import { refuse } from '../refusal.ts';
+import { RingTree } from './ring-tree.ts';
+import type { SpringPoints } from './spring-points.ts';
+
+/** Share of the reference load that may remain out of balance at a station. */
+const BALANCE = 1e-9;
+/** Smaller unbalance waits until `correct`. */
+const NEGLIGIBLE = 1e-11;
+const MOST_ITERATIONS = 300;
+const FULL_STEPS = 6;
+
+/**
+ * Equilibrium of the ring with its points.
+ *
+ * The energy is convex and piecewise quadratic; a semismooth Newton method minimises it: the unbalance after a
+ * step is that of the points which left their branch. Full steps are taken first; when a step overshoots, the
+ * minimum of the energy along it is found by bisection.
+ */
+export class Equilibrium {
+  readonly points: SpringPoints;
+  /** Closure W, h·W′ and ψ of each station. */
+  readonly closure: Float64Array;
+  /** Forces out of balance, three a station. */
+  readonly unbalance: Float64Array;
+  /** Newton iterations so far. */
+  iterations = 0;
+  /** Set when branches were guessed: the first step is then taken whole, wherever it leads. */
+  guessed = false;
+
+  readonly #tree: RingTree;
+  readonly #reference: number;
+  readonly #waiting: Int32Array;
+  readonly #isWaiting: Uint8Array;
+  #waitingCount = 0;
+  // Points that leave their branch in the step on trial, with the branch that they come to.
+  readonly #movers: Int32Array;
+  readonly #moverBranches: Float64Array;
+  #moverCount = 0;
+  #share = 0;
+  #support = 0;
+
+  /** @param reference_N load that accuracy is measured by */
+  constructor(points: SpringPoints, reference_N: number) {
+    const { stations, element } = points.model;
+    this.points = points;
+    this.#reference = reference_N;
+    this.#tree = new RingTree(stations, element);
+    this.closure = new Float64Array(3 * stations);
+    this.unbalance = new Float64Array(3 * stations);
+    this.#waiting = new Int32Array(stations);
+    this.#isWaiting = new Uint8Array(stations);
+    this.#movers = new Int32Array(points.line0.length);
+    this.#moverBranches = new Float64Array(4 * this.#movers.length);
+    for (let station = 0; station < stations; station++) this.assemble(station);
+  }
+
+  copyFrom(other: Equilibrium): void {
+    this.closure.set(other.closure);
+    this.unbalance.set(other.unbalance);
+    this.#waitingCount = 0;
+    this.#isWaiting.fill(0);
+    for (let station = 0; station < this.points.model.stations; station++) this.assemble(station);
+  }
+
+  /** Closure of the faces at a lever arm (r − R)/R since before tightening, mm. */
+  closureAt(station: number, lever: number): number {
+    return this.closure[3 * station]! + lever * this.closure[3 * station + 2]!;
+  }
+
+  /** Closure at a point less its offset, mm. */
+  closureOf(point: number): number {
+    return this.closureAt(this.points.stationOf(point), this.points.leverOf(point)) - this.points.offset[point]!;
+  }
+
+  /** Force of a point on its branch, N. */
+  force(point: number): number {
+    return this.points.line0[point]! + this.points.line1[point]! * this.closureOf(point);
+  }
+
+  /** Takes in that a point's force has changed by its branch, not by its closure. */
+  shift(point: number, change: number): void {
+    const station = this.points.stationOf(point);
+    this.unbalance[3 * station]! += change;
+    this.unbalance[3 * station + 2]! += change * this.points.leverOf(point);
+    this.assemble(station);
+    this.wait(station);
+  }
+
+  /** Sums the tangents of a station's points. */
+  assemble(station: number): void {
+    const { stations, stationsPerBolt, innerLever, outerLever, boltLever, stopLever, stopStiffness } =
+      this.points.model;
+    const { line1, firstBolt, firstStop } = this.points;
+    const inner = line1[station]!;
+    const outer = line1[stations + station]!;
+    let d0 = inner + outer + this.#support;
+    let d1 = inner * innerLever + outer * outerLever;
+    let d2 = inner * innerLever * innerLever + outer * outerLever * outerLever + this.#support;
+    if (station % stationsPerBolt === 0) {
+      const bolt = line1[firstBolt + station / stationsPerBolt]!;
+      d0 += bolt;
+      d1 += bolt * boltLever;
+      d2 += bolt * boltLever * boltLever;
+    }
+    if (stopStiffness > 0) {
+      const stop = line1[firstStop + station]!;
+      d0 += stop;
+      d1 += stop * stopLever;
+      d2 += stop * stopLever * stopLever;
+    }
+    const springs = this.#tree.springs;
+    const s = 3 * station;
+    springs[s] = d0;
+    springs[s + 1] = d1;
+    springs[s + 2] = d2;
+    this.#tree.touch(station);
+  }
+
+  /** Puts a station on the list of those out of balance. */
+  wait(station: number): void {
+    if (this.#isWaiting[station] === 1) return;
+    this.#isWaiting[station] = 1;
+    this.#waiting[this.#waitingCount++] = station;
+  }
+
+  // Drops negligible unbalance from the waiting list; returns the largest.
+  #largestUnbalance(): number {
+    const unbalance = this.unbalance;
+    const threshold = this.#reference * NEGLIGIBLE;
+    let largest = 0;
+    let kept = 0;
+    for (let k = 0; k < this.#waitingCount; k++) {
+      const station = this.#waiting[k]!;
+      const s = 3 * station;
+      const size = Math.abs(unbalance[s]!) + Math.abs(unbalance[s + 1]!) + Math.abs(unbalance[s + 2]!);
+      // A number that is not one counts as unbalance, so that it can never pass for equilibrium.
+      if (!(size <= largest)) largest = size;
+      if (size <= threshold) this.#isWaiting[station] = 0;
+      else this.#waiting[kept++] = station;
+    }
+    this.#waitingCount = kept;
+    return largest;
+  }
+
+  /**
+   * Finds the equilibrium for the present nuts.
+   * @param reach_mm arcs whose ends move less are not followed; what that leaves is found by `JointState.correct`
+   * @throws CalcRefusal `simulation-not-converged`
+   */
+  settle(reach_mm: number): void {
+    for (let iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
+      const largest = this.#largestUnbalance();
+      if (largest <= this.#reference * BALANCE) {
+        if (this.#support > 0) this.#supportBy(0);
+        return;
+      }
+      // Support is for one step only: with the next contact the ring may hold by itself.
+      if (this.#support > 0) this.#supportBy(0);
+      if (!Number.isFinite(largest)) break;
+      this.iterations++;
+      if (!this.#factorise()) break;
+      this.#step(iteration, reach_mm);
+    }
+    refuse(
+      'joint',
+      'simulation-not-converged',
+      `No equilibrium was found within ${MOST_ITERATIONS} iterations of a step: too little stiffness holds ` +
+        'the ring there. Check the ring, gasket and bolt data.',
+      MOST_ITERATIONS,
+    );
+  }
+
+  // Where too little holds the ring, soft springs to ground guide the step; they carry nothing.
+  #factorise(): boolean {
+    const { boltStiffness, stations, joint } = this.points.model;
+    let support = (1e-8 * boltStiffness * joint.boltCount) / stations;
+    for (let attempt = 0; attempt < 8; attempt++) {
+      if (this.#tree.factorise()) return true;
+      this.#supportBy(support);
+      support *= 100;
+    }
+    return false;
+  }
+
+  #supportBy(stiffness: number): void {
+    this.#support = stiffness;
+    for (let station = 0; station < this.points.model.stations; station++) this.assemble(station);
+  }
+
+  #step(iteration: number, reach: number): void {
+    const unbalance = this.unbalance;
+    const { rhs, solution } = this.#tree;
+    for (let k = 0; k < this.#waitingCount; k++) {
+      const station = this.#waiting[k]!;
+      for (let s = 3 * station; s < 3 * station + 3; s++) rhs[s] = -unbalance[s]!;
+      this.#tree.load(station);
+    }
+    this.#tree.solve(reach);
+    // Work of the unbalance along the step, at its start and end: does the step overshoot?
+    let start = 0;
+    for (let k = 0; k < this.#waitingCount; k++)
+      for (let i = 0, s = 3 * this.#waiting[k]!; i < 3; i++, s++) start -= unbalance[s]! * solution[s]!;
+    this.#share = 0;
+    let end = this.#moveTo(1);
+    const guessed = this.guessed;
+    this.guessed = false;
+    if (guessed && !Number.isNaN(end)) {
+      this.#accept();
+      return;
+    }
+    if (!(end <= 0.5 * start) || (iteration >= FULL_STEPS && end > 1e-3 * start)) {
+      let low = 0;
+      let high = 1;
+      for (let bisection = 0; bisection < 60 && !(Math.abs(end) <= 1e-3 * start); bisection++) {
+        const share = (low + high) / 2;
+        end = this.#moveTo(share) - (1 - share) * start;
+        if (end > 0) high = share;
+        else low = share;
+      }
+    }
+    this.#accept();
+  }
+
+  // Moves the closures to a share of the step; returns the work of what the movers leave unbalanced.
+  #moveTo(share: number): number {
+    const { stations, stationsPerBolt, innerLever, outerLever, boltLever, stopLever, stopStiffness } =
+      this.points.model;
+    const { lo, hi, offset, firstBolt, firstStop } = this.points;
+    const { solution, visited, visitedCount } = this.#tree;
+    const closure = this.closure;
+    const change = share - this.#share;
+    this.#share = share;
+    this.#moverCount = 0;
+    let work = 0;
+    for (let k = 0; k < visitedCount; k++) {
+      const station = visited[k]!;
+      const s = 3 * station;
+      const w = closure[s]! + change * solution[s]!;
+      const psi = closure[s + 2]! + change * solution[s + 2]!;
+      closure[s] = w;
+      closure[s + 1]! += change * solution[s + 1]!;
+      closure[s + 2] = psi;
+      let c = w + innerLever * psi - offset[station]!;
+      if (!(c >= lo[station]! && c <= hi[station]!)) work += this.#addMover(station, c, s, innerLever);
+      let point = stations + station;
+      c = w + outerLever * psi - offset[point]!;
+      if (!(c >= lo[point]! && c <= hi[point]!)) work += this.#addMover(point, c, s, outerLever);
+      if (station % stationsPerBolt === 0) {
+        point = firstBolt + station / stationsPerBolt;
+        c = w + boltLever * psi;
+        if (!(c >= lo[point]! && c <= hi[point]!)) work += this.#addMover(point, c, s, boltLever);
+      }
+      if (stopStiffness > 0) {
+        point = firstStop + station;
+        c = w + stopLever * psi - offset[point]!;
+        if (!(c >= lo[point]! && c <= hi[point]!)) work += this.#addMover(point, c, s, stopLever);
+      }
+      if (this.#support > 0)
+        work -= share * this.#support * (solution[s]! * solution[s]! + solution[s + 2]! * solution[s + 2]!);
+    }
+    return work;
+  }
+
+  #addMover(point: number, c: number, s: number, lever: number): number {
+    const points = this.points;
+    points.pick(point, c);
+    for (let i = 0; i < 4; i++) this.#moverBranches[4 * this.#moverCount + i] = points.picked[i]!;
+    this.#movers[this.#moverCount++] = point;
+    const left = points.picked[0]! - points.line0[point]! + (points.picked[1]! - points.line1[point]!) * c;
+    return left * (this.#tree.solution[s]! + lever * this.#tree.solution[s + 2]!);
+  }
+
+  #accept(): void {
+    const points = this.points;
+    const unbalance = this.unbalance;
+    const left = 1 - this.#share;
+    for (let k = 0; k < this.#waitingCount; k++)
+      for (let i = 0, s = 3 * this.#waiting[k]!; i < 3; i++, s++) unbalance[s]! *= left;
+    for (let k = 0; k < this.#moverCount; k++) {
+      const point = this.#movers[k]!;
+      const before = this.force(point);
+      for (let i = 0; i < 4; i++) points.picked[i] = this.#moverBranches[4 * k + i]!;
+      points.take(point);
+      this.shift(point, this.force(point) - before);
+    }
+    if (this.#support === 0) return;
+    const { solution, visited, visitedCount } = this.#tree;
+    for (let k = 0; k < visitedCount; k++) {
+      const s = 3 * visited[k]!;
+      unbalance[s]! -= this.#share * this.#support * solution[s]!;
+      unbalance[s + 2]! -= this.#share * this.#support * solution[s + 2]!;
+      this.wait(visited[k]!);
+    }
+  }
+}
