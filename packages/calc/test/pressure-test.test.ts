@@ -20,10 +20,14 @@ describe('gas tests', () => {
     expect(pneumaticTest(test).governedBy).toBe('scaled-distance');
   });
 
-  it('keep 60 m at least between 135.5 and 271 MJ, and warn above', () => {
-    const middle = pneumaticTest({ ...test, method: 'PCC-2-2008', volume_m3: 110 });
-    expect(middle.storedEnergy_J).toBeGreaterThan(135.5e6);
-    expect(middle.distance_m).toBeGreaterThanOrEqual(60);
+  it('keep 60 m at least above 135.5 MJ, and warn above 271 MJ', () => {
+    const perCubicMetre_J = pneumaticTest({ ...test, volume_m3: 1 }).storedEnergy_J;
+    const at = (energy_J: number) =>
+      pneumaticTest({ ...test, method: 'PCC-2-2008', volume_m3: energy_J / perCubicMetre_J });
+    expect(at(135.6e6).distance_m).toBeGreaterThanOrEqual(60);
+    const codes = (energy_J: number) => at(energy_J).warnings.map(({ code }) => code);
+    expect(codes(270.9e6)).not.toContain('energy-above-271-MJ');
+    expect(codes(271.1e6)).toContain('energy-above-271-MJ');
     const large = pneumaticTest({ ...test, volume_m3: 1000 });
     expect(large.governedBy).toBe('scaled-distance');
     expect(large.warnings.map(({ code }) => code)).toContain('energy-above-271-MJ');
@@ -94,6 +98,13 @@ describe('temperature and gauge', () => {
     expect(gaugeRange({ testPressure_MPa: 2, gaugeFullScale_MPa: 4 }).accepted).toBe(true);
     expect(gaugeRange({ testPressure_MPa: 2, gaugeFullScale_MPa: 2.5 }).accepted).toBe(false);
     expect(gaugeRange({ testPressure_MPa: 2, gaugeFullScale_MPa: 10 }).accepted).toBe(false);
+    expect(gaugeRange({ testPressure_MPa: 2, gaugeFullScale_MPa: 3 })).toMatchObject({
+      accepted: true,
+      minimum_MPa: 3,
+      maximum_MPa: 8,
+    });
+    expect(gaugeRange({ testPressure_MPa: 2, gaugeFullScale_MPa: 8 }).accepted).toBe(true);
+    expect(metalTemperatureMargin({ metal_C: 10, minimumDesign_C: -7 }).limit_K).toBe(17);
     expect(metalTemperatureMargin({ metal_C: 10, minimumDesign_C: -7 }).accepted).toBe(true);
     expect(metalTemperatureMargin({ metal_C: 9, minimumDesign_C: -7 }).accepted).toBe(false);
   });
@@ -112,6 +123,13 @@ describe('tensioner', () => {
 
   it('transfers at least 1.10', () => {
     expect(tensioner({ ...request, effectiveLength_mm: 1000 }).loadTransferFactor).toBe(1.1);
+  });
+
+  it('warns from 95 % of yield', () => {
+    const { utilisation } = tensioner(request);
+    const toReach = (share: number) => codes({ residualLoad_N: (request.residualLoad_N * share) / utilisation });
+    expect(toReach(0.949)).not.toContain('tool-load-above-yield-limit');
+    expect(toReach(0.951)).toContain('tool-load-above-yield-limit');
   });
 
   it('warns about yield, groups, protrusion and the tool', () => {

@@ -87,6 +87,18 @@ describe('torque and load', () => {
     ).toThrow(/outside must be larger/);
   });
 
+  it('warns outside the usual range of friction, 0.08 to 0.35 and 0.04 to 0.4 (common practice)', () => {
+    const nut = (nutFactor: number) =>
+      torqueFromLoad({ thread: 'M20', load_N: 1e5, model: 'nut-factor', nutFactor }).warnings.length;
+    expect([0.0795, 0.0802, 0.349, 0.352].map(nut)).toEqual([1, 0, 0, 1]);
+    const faces = { bearingOuterDiameter_mm: 30, bearingInnerDiameter_mm: 22 };
+    const both = (threadFriction: number, bearingFriction: number) =>
+      torqueFromLoad({ thread: 'M20', load_N: 1e5, model: 'friction', threadFriction, bearingFriction, ...faces })
+        .warnings.length;
+    expect([0.0395, 0.0402, 0.399, 0.402].map((friction) => both(friction, 0.1))).toEqual([1, 0, 0, 1]);
+    expect([0.0395, 0.0402, 0.399, 0.402].map((friction) => both(0.1, friction))).toEqual([1, 0, 0, 1]);
+  });
+
   it('warns about friction far from the usual', () => {
     const { warnings } = torqueFromLoad({ thread: 'M20', load_N: 1e5, model: 'nut-factor', nutFactor: 0.02 });
     expect(warnings.map((warning) => warning.code)).toEqual(['friction-unusual']);

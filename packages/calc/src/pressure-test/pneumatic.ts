@@ -25,8 +25,13 @@ const PRINTED_EXPONENT = 0.286;
 const PRINTED_FACTOR = 2.5;
 const TNT_J_PER_KG = 4_266_920;
 const SCALED_DISTANCE = 20;
-const FLOOR_SMALL = { upTo_J: 135.5e6, distance_m: 30 };
-const FLOOR_LARGE = { upTo_J: 271e6, distance_m: 60 };
+/**
+ * Least distance up to 135.5 MJ. The article's floor of 60 m above that never governs: there the formula gives 63 m
+ * and more in either edition.
+ */
+const FLOOR_M = 30;
+/** End of the range that the article gives a floor for. */
+const LARGE_J = 271e6;
 const PA_PER_MPA = 1e6;
 
 /**
@@ -52,9 +57,8 @@ export function pneumaticTest(input: PneumaticTestRequest): PneumaticTest {
   const tntEquivalent_kg = storedEnergy_J / TNT_J_PER_KG;
   const doubled = input.method === 'PCC-2-2018' ? 2 : 1;
   const scaledDistance_m = SCALED_DISTANCE * Math.cbrt(doubled * tntEquivalent_kg);
-  const large = storedEnergy_J > FLOOR_LARGE.upTo_J;
-  const floor_m = storedEnergy_J <= FLOOR_SMALL.upTo_J ? FLOOR_SMALL.distance_m : FLOOR_LARGE.distance_m;
-  const distance_m = Math.max(scaledDistance_m, floor_m);
+  const large = storedEnergy_J > LARGE_J;
+  const distance_m = Math.max(scaledDistance_m, FLOOR_M);
   const warnings: Warning[] = [
     {
       code: 'fragments-not-covered',
@@ -92,7 +96,7 @@ export function pneumaticTest(input: PneumaticTestRequest): PneumaticTest {
       symbol: 'R',
       meaning: 'distance',
       formula: doubled === 1 ? 'max(20·TNT^⅓, floor)' : 'max(20·(2·TNT)^⅓, floor)',
-      substituted: `max(${SCALED_DISTANCE} × (${doubled} × ${show(tntEquivalent_kg)})^(1 / 3), ${floor_m})`,
+      substituted: `max(${SCALED_DISTANCE} × (${doubled} × ${show(tntEquivalent_kg)})^(1 / 3), ${FLOOR_M})`,
       value: distance_m,
       unit: 'm',
       source,
@@ -103,7 +107,7 @@ export function pneumaticTest(input: PneumaticTestRequest): PneumaticTest {
       storedEnergy_J,
       tntEquivalent_kg,
       distance_m,
-      governedBy: scaledDistance_m >= floor_m ? ('scaled-distance' as const) : ('floor' as const),
+      governedBy: scaledDistance_m >= FLOOR_M ? ('scaled-distance' as const) : ('floor' as const),
       scaledDistance_m,
     },
     warnings,
