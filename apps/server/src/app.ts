@@ -11,6 +11,7 @@ import { jsonSchemaTransform, serializerCompiler, validatorCompiler } from 'fast
 import { calcRoutes } from './features/calc/routes.ts';
 import { fileRoutes } from './features/files/routes.ts';
 import { jobRoutes } from './features/jobs/routes.ts';
+import { readRoutes } from './features/read-routes.ts';
 import { startBatchJob } from './features/recording/batch-job.ts';
 import type { Clock } from './features/recording/record-command.ts';
 import { recordingRoutes } from './features/recording/routes.ts';
@@ -99,6 +100,7 @@ export async function createApp(parts: AppParts): Promise<FastifyInstance> {
     await healthRoutes(api, parts);
     await sessionRoutes(api, parts);
     await recordingRoutes(api, { parts, startBatchJob: startBatchJob(parts) });
+    await readRoutes(api, parts);
     await fileRoutes(api, parts);
     await jobRoutes(api, parts);
     await liveRoutes(api, parts);

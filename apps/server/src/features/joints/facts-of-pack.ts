@@ -1,12 +1,12 @@
 import type { PackFacts } from '@seatwell/workflow';
-import type { Transaction } from '../../platform/database/pool.ts';
+import type { Database, Transaction } from '../../platform/database/pool.ts';
 
-const tags = async (tx: Transaction, text: string, values: readonly unknown[]): Promise<string[]> =>
+const tags = async (tx: Database | Transaction, text: string, values: readonly unknown[]): Promise<string[]> =>
   (await tx.query<{ tag: string }>(text, [...values])).rows.map((row) => row.tag);
 
 /** A pack as the rules see it: its plan, release and readings, and what still stands in the way of pressure. */
 export async function loadPackFacts(
-  tx: Transaction,
+  tx: Database | Transaction,
   siteId: string,
   shutdownId: string,
   packId: string,

@@ -1,9 +1,9 @@
 import type { SystemFacts } from '@seatwell/workflow';
-import type { Transaction } from '../../platform/database/pool.ts';
+import type { Database, Transaction } from '../../platform/database/pool.ts';
 
 /** A system as the hand-over rules see it: what must be zero, by name. */
 export async function loadSystemFacts(
-  tx: Transaction,
+  tx: Database | Transaction,
   siteId: string,
   shutdownId: string,
   systemId: string,

@@ -8,7 +8,7 @@ import type {
   TalkFacts,
   ToolFacts,
 } from '@seatwell/workflow';
-import type { Transaction } from '../../platform/database/pool.ts';
+import type { Database, Transaction } from '../../platform/database/pool.ts';
 import { loadPackFacts } from './facts-of-pack.ts';
 import { loadSystemFacts } from './facts-of-system.ts';
 
@@ -28,12 +28,12 @@ export interface TargetTableRow {
 
 /** Reads what rules look at, once each in a transaction, however many joints of a list ask for it. */
 export class FactsLoader {
-  readonly #tx: Transaction;
+  readonly #tx: Database | Transaction;
   readonly #siteId: string;
   readonly #shutdownId: string;
   readonly #kept = new Map<string, Promise<unknown>>();
 
-  constructor(tx: Transaction, siteId: string, shutdownId: string) {
+  constructor(tx: Database | Transaction, siteId: string, shutdownId: string) {
     this.#tx = tx;
     this.#siteId = siteId;
     this.#shutdownId = shutdownId;

@@ -1,0 +1,29 @@
+import type { FastifyInstance } from 'fastify';
+import type { Database } from '../platform/database/pool.ts';
+import { createPrisma } from '../platform/database/prisma.ts';
+import { jointRoutes } from './joints/routes.ts';
+import { peopleRoutes } from './people/routes.ts';
+import { permitRoutes } from './permits/routes.ts';
+import { procedureRoutes } from './procedures/routes.ts';
+import { punchItemRoutes } from './punch-items/routes.ts';
+import type { Clock } from './recording/record-command.ts';
+import { shutdownRoutes } from './shutdowns/routes.ts';
+import { toolRoutes } from './tools/routes.ts';
+
+/** Every read of the product: what lists, pages and forms show. */
+export async function readRoutes(
+  api: FastifyInstance,
+  { db, clock }: { readonly db: Database; readonly clock: Clock },
+): Promise<void> {
+  const parts = { db, clock, prisma: createPrisma(db) };
+  const features = [
+    shutdownRoutes,
+    jointRoutes,
+    permitRoutes,
+    punchItemRoutes,
+    peopleRoutes,
+    toolRoutes,
+    procedureRoutes,
+  ];
+  for (const routes of features) await routes(api, parts);
+}
