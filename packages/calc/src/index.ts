@@ -10,7 +10,8 @@ export { blindThickness } from './blind/blind-thickness.ts';
 export { BOLTING_GRADES, type BoltingGrade, boltingGrade, nutPairing } from './bolting/bolting-grade.ts';
 export { findNut, type Nut, nutOf } from './bolting/nuts.ts';
 export { COATING_LIMITS } from './bolting/pairing.ts';
-export { type FlangeStress, type FlangeStressRequest, flangeStress } from './code-loads/flange-stress.ts';
+export { flangeStress } from './code-loads/flange-stress.ts';
+export type { FlangeStress, FlangeStressRequest } from './code-loads/flange-stress-request.ts';
 export {
   type GasketLoads,
   type GasketLoadsRequest,

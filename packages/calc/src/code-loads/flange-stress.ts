@@ -1,71 +1,14 @@
-import { finite, NOT_NEGATIVE, POSITIVE, requireInRange } from '../checks.ts';
-import { refuse } from '../refusal.ts';
-import { type Explainable, type Explained, explained, show, stepsFor, type Warning } from '../working.ts';
+import { finite } from '../checks.ts';
+import { explained, type Warning } from '../working.ts';
+import {
+  checkFlangeStress,
+  type FlangeStress,
+  type FlangeStressRequest,
+  type FlangeStressState,
+} from './flange-stress-request.ts';
+import { flangeStressSteps } from './flange-stress-working.ts';
 import { integralHubFactors, looseHubFactors } from './hub-factors.ts';
 import { shapeConstants } from './shape-constants.ts';
-
-export interface FlangeStressRequest extends Explainable {
-  readonly kind: 'integral' | 'loose';
-  readonly outsideDiameter_mm: number;
-  readonly insideDiameter_mm: number;
-  readonly boltCircle_mm: number;
-  readonly thickness_mm: number;
-  /** Length, thin and thick end of the hub; required for integral, optional for loose. */
-  readonly hub?: {
-    readonly length_mm: number;
-    readonly smallThickness_mm: number;
-    readonly largeThickness_mm: number;
-  };
-  readonly loads: {
-    /** G, diameter of the gasket reaction. */
-    readonly reactionDiameter_mm: number;
-    /** Pressure in operation, with external force and moment in it if any. */
-    readonly equivalentPressure_MPa: number;
-    /** Wm1. */
-    readonly operatingBoltLoad_N: number;
-    /** W, the seating design load. */
-    readonly seatingDesignLoad_N: number;
-  };
-  readonly allowables: {
-    readonly flangeOperating_MPa: number;
-    readonly flangeSeating_MPa: number;
-    /** At temperature, for the rigidity index. */
-    readonly elasticModulusOperating_MPa: number;
-    readonly elasticModulusSeating_MPa: number;
-  };
-}
-
-export interface FlangeStressState {
-  readonly longitudinalHub_MPa: number;
-  readonly radial_MPa: number;
-  readonly tangential_MPa: number;
-  readonly rigidityJ: number;
-  readonly ok: boolean;
-}
-
-export interface FlangeStress extends Explained {
-  readonly K: number;
-  readonly T: number;
-  readonly U: number;
-  readonly Y: number;
-  readonly Z: number;
-  readonly F?: number;
-  readonly V?: number;
-  readonly f?: number;
-  readonly e?: number;
-  readonly d?: number;
-  readonly L?: number;
-  readonly momentOperating_Nm: number;
-  readonly momentSeating_Nm: number;
-  /** Largest of operation and seating; both stand below. */
-  readonly longitudinalHub_MPa: number;
-  readonly radial_MPa: number;
-  readonly tangential_MPa: number;
-  readonly rigidityJ: number;
-  readonly ok: boolean;
-  readonly operating: FlangeStressState;
-  readonly seating: FlangeStressState;
-}
 
 /** Rigidity: rotation limits KI 0.3° integral, KL 0.2° loose. */
 const ROTATION_INTEGRAL = 0.3;
@@ -73,57 +16,6 @@ const ROTATION_LOOSE = 0.2;
 const RIGIDITY_HUB = 52.14;
 const RIGIDITY_PLATE = 109.4;
 const NMM_PER_NM = 1000;
-
-function check(input: FlangeStressRequest): void {
-  const { hub, loads, allowables } = input;
-  requireInRange([
-    ['outsideDiameter_mm', input.outsideDiameter_mm, POSITIVE],
-    ['insideDiameter_mm', input.insideDiameter_mm, POSITIVE],
-    ['boltCircle_mm', input.boltCircle_mm, POSITIVE],
-    ['thickness_mm', input.thickness_mm, POSITIVE],
-    ['hub.length_mm', hub?.length_mm, POSITIVE],
-    ['hub.smallThickness_mm', hub?.smallThickness_mm, POSITIVE],
-    ['hub.largeThickness_mm', hub?.largeThickness_mm, POSITIVE],
-    ['loads.reactionDiameter_mm', loads.reactionDiameter_mm, POSITIVE],
-    ['loads.equivalentPressure_MPa', loads.equivalentPressure_MPa, NOT_NEGATIVE],
-    ['loads.operatingBoltLoad_N', loads.operatingBoltLoad_N, NOT_NEGATIVE],
-    ['loads.seatingDesignLoad_N', loads.seatingDesignLoad_N, NOT_NEGATIVE],
-    ['allowables.flangeOperating_MPa', allowables.flangeOperating_MPa, POSITIVE],
-    ['allowables.flangeSeating_MPa', allowables.flangeSeating_MPa, POSITIVE],
-    ['allowables.elasticModulusOperating_MPa', allowables.elasticModulusOperating_MPa, POSITIVE],
-    ['allowables.elasticModulusSeating_MPa', allowables.elasticModulusSeating_MPa, POSITIVE],
-  ]);
-  const { outsideDiameter_mm: A, insideDiameter_mm: B, boltCircle_mm: C } = input;
-  if (!(B < C && C < A)) {
-    refuse(
-      'boltCircle_mm',
-      'flange-impossible',
-      `Inside ${B}, bolt circle ${C} and outside ${A} mm must rise in this order. Check the diameters.`,
-    );
-  }
-  if (!(loads.reactionDiameter_mm > B && loads.reactionDiameter_mm < C)) {
-    refuse(
-      'loads.reactionDiameter_mm',
-      'gasket-impossible',
-      `The gasket reaction at ${loads.reactionDiameter_mm} mm must lie between inside ${B} and bolt circle ${C} mm.`,
-    );
-  }
-  if (input.kind === 'integral' && hub === undefined) {
-    refuse(
-      'hub',
-      'hub-must-be-given',
-      'An integral flange needs its hub: length_mm, smallThickness_mm, largeThickness_mm.',
-    );
-  }
-  if (hub !== undefined && hub.largeThickness_mm < hub.smallThickness_mm) {
-    refuse(
-      'hub.largeThickness_mm',
-      'hub-impossible',
-      `The hub is ${hub.largeThickness_mm} mm at the flange and ${hub.smallThickness_mm} mm at the weld. The first cannot be smaller.`,
-      hub.smallThickness_mm,
-    );
-  }
-}
 
 /** Lever arms of the three forces, ASME VIII-1 App. 2 Table 2-6. */
 function leverArms(input: FlangeStressRequest) {
@@ -153,7 +45,7 @@ function leverArms(input: FlangeStressRequest) {
  * Note: the smaller-bore choice B1 for B < 20·g1 is not made; the code leaves it to the designer.
  */
 export function flangeStress(input: FlangeStressRequest): FlangeStress {
-  check(input);
+  checkFlangeStress(input);
   const { outsideDiameter_mm: A, insideDiameter_mm: B, thickness_mm: t, hub, loads, allowables } = input;
   const K = A / B;
   const { T, U, Y, Z } = shapeConstants(K);
@@ -219,73 +111,21 @@ export function flangeStress(input: FlangeStressRequest): FlangeStress {
   };
   const operating = stateOf(operating_Nmm, allowables.flangeOperating_MPa, allowables.elasticModulusOperating_MPa);
   const seating = stateOf(seating_Nmm, allowables.flangeSeating_MPa, allowables.elasticModulusSeating_MPa);
-  const steps = stepsFor(input);
-  const source = 'ASME BPVC VIII-1 Appendix 2';
-  steps?.push(
-    {
-      symbol: 'K',
-      meaning: 'outside over inside diameter',
-      formula: 'A/B',
-      substituted: `${show(A)} / ${show(B)}`,
-      value: K,
-      unit: '',
-      source,
-    },
-    {
-      symbol: 'Mo',
-      meaning: 'moment in operation',
-      formula: 'HD·hD + HT·hT + HG·hG',
-      substituted: `(${show(HD_N)} × ${show(arms.hub_mm)} + ${show(H_N - HD_N)} × ${show(arms.face_mm)} + ${show(HG_N)} × ${show(arms.gasket_mm)}) / ${NMM_PER_NM}`,
-      value: operating_Nmm / NMM_PER_NM,
-      unit: 'N·m',
-      source,
-    },
-    {
-      symbol: 'Mg',
-      meaning: 'moment of seating',
-      formula: 'W·(C − G)/2',
-      substituted: `${show(loads.seatingDesignLoad_N)} × ${show(arms.gasket_mm)} / ${NMM_PER_NM}`,
-      value: seating_Nmm / NMM_PER_NM,
-      unit: 'N·m',
-      source,
-    },
-  );
-  for (const [state, moment_Nmm, name] of [
-    [operating, operating_Nmm, 'operation'],
-    [seating, seating_Nmm, 'seating'],
-  ] as const) {
-    if (hubbed !== undefined) {
-      steps?.push(
-        {
-          symbol: 'SH',
-          meaning: `longitudinal hub stress, ${name}`,
-          formula: 'f·M/(L·g1²·B)',
-          substituted: `${show(hubbed.f)} × ${show(moment_Nmm)} / (${show(hubbed.L)} × ${show(hubbed.g1)}^2 × ${show(B)})`,
-          value: state.longitudinalHub_MPa,
-          unit: 'MPa',
-          source,
-        },
-        {
-          symbol: 'SR',
-          meaning: `radial stress, ${name}`,
-          formula: '(1.33·t·e + 1)·M/(L·t²·B)',
-          substituted: `(1.33 × ${show(t)} × ${show(hubbed.e)} + 1) × ${show(moment_Nmm)} / (${show(hubbed.L)} × ${show(t)}^2 × ${show(B)})`,
-          value: state.radial_MPa,
-          unit: 'MPa',
-          source,
-        },
-      );
-    }
-    steps?.push({
-      symbol: 'ST',
-      meaning: `tangential stress, ${name}`,
-      formula: hubbed === undefined ? 'Y·M/(t²·B)' : 'Y·M/(t²·B) − Z·SR',
-      substituted: `${show(Y)} × ${show(moment_Nmm)} / (${show(t)}^2 × ${show(B)}) − ${show(Z)} × ${show(state.radial_MPa)}`,
-      value: state.tangential_MPa,
-      unit: 'MPa',
-      source,
-    });
-  }
+  const numbers = {
+    K,
+    Y,
+    Z,
+    HD_N,
+    HT_N: H_N - HD_N,
+    HG_N,
+    arms,
+    operating_Nmm,
+    seating_Nmm,
+    hubbed,
+    operating,
+    seating,
+  };
+  const steps = input.working === true ? flangeStressSteps(input, numbers) : undefined;
   return explained(
     {
       K,
