@@ -162,4 +162,17 @@ describe('tensioner', () => {
       expect(warnings.map(({ code }) => code)).not.toContain('group-pressures-need-simulation');
     }
   });
+
+  it('makes three groups of 24 bolts at 33 %, and refuses counts that do not divide', () => {
+    const joint = {
+      standard: 'ASME-B16.5',
+      rating: '300',
+      kind: 'weld-neck-pair',
+      gasket: { family: 'spiral-wound' },
+    } as const;
+    const bolt = { ...request, thread: '1 1/2-8 UN', residualLoad_N: 250_000, coverage: 0.33 } as const;
+    const { groupPressures_MPa = [] } = tensioner({ ...bolt, joint: { ...joint, size: 'NPS24' } });
+    expect(groupPressures_MPa).toHaveLength(3);
+    expect(() => tensioner({ ...bolt, joint: { ...joint, size: 'NPS12' } })).toThrow(/do not make 3 equal groups/);
+  });
 });
