@@ -1,28 +1,27 @@
-/** Numbers in the record of an arc. */
-export const STRIDE = 45;
-/**
- * Offsets in the record: condensed stiffness LL (6), LR (9), RR (6), then the inverse pivot (6) and the maps
- * from the left and the right end to the separator (9 + 9).
- */
+/** Numbers in the record of a condensed arc: stiffness of its ends LL (6), LR (9), RR (6). */
+export const STRIDE = 21;
 export const LR = 6;
 export const RR = 15;
-export const PIVOT = 21;
-export const MAP_LEFT = 27;
+/** Numbers in the record of its separator: inverse pivot (6), maps from the left and the right end (9 + 9). */
+export const MAPS = 24;
 
 /**
  * Condenses two neighbouring arcs and the springs of the station between them onto their outer ends.
  * @param l offset of the left arc's record
  * @param r of the right arc's
- * @param o of the record to write
+ * @param o of the arc's record to write
+ * @param q of the separator's record to write
  * @param s offset of the station's springs
  * @returns false when the pivot is not positive definite
  */
 export function condenseArc(
   arcs: Float64Array,
+  maps: Float64Array,
   springs: Float64Array,
   l: number,
   r: number,
   o: number,
+  q: number,
   s: number,
 ): boolean {
   const sound = invertSymmetric(
@@ -32,15 +31,15 @@ export function condenseArc(
     arcs[l + 18]! + arcs[r + 3]!,
     arcs[l + 19]! + arcs[r + 4]!,
     arcs[l + 20]! + arcs[r + 5]! + springs[s + 2]!,
-    arcs,
-    o + PIVOT,
+    maps,
+    q,
   );
-  const i00 = arcs[o + 21]!;
-  const i01 = arcs[o + 22]!;
-  const i02 = arcs[o + 23]!;
-  const i11 = arcs[o + 24]!;
-  const i12 = arcs[o + 25]!;
-  const i22 = arcs[o + 26]!;
+  const i00 = maps[q + 0]!;
+  const i01 = maps[q + 1]!;
+  const i02 = maps[q + 2]!;
+  const i11 = maps[q + 3]!;
+  const i12 = maps[q + 4]!;
+  const i22 = maps[q + 5]!;
   // Written out: this is the innermost product of the whole simulation, and loops triple its time.
   const l00 = arcs[l + 6]!;
   const l01 = arcs[l + 7]!;
@@ -78,24 +77,24 @@ export function condenseArc(
   const b20 = i02 * r00 + i12 * r10 + i22 * r20;
   const b21 = i02 * r01 + i12 * r11 + i22 * r21;
   const b22 = i02 * r02 + i12 * r12 + i22 * r22;
-  arcs[o + 27] = a00;
-  arcs[o + 28] = a01;
-  arcs[o + 29] = a02;
-  arcs[o + 30] = a10;
-  arcs[o + 31] = a11;
-  arcs[o + 32] = a12;
-  arcs[o + 33] = a20;
-  arcs[o + 34] = a21;
-  arcs[o + 35] = a22;
-  arcs[o + 36] = b00;
-  arcs[o + 37] = b01;
-  arcs[o + 38] = b02;
-  arcs[o + 39] = b10;
-  arcs[o + 40] = b11;
-  arcs[o + 41] = b12;
-  arcs[o + 42] = b20;
-  arcs[o + 43] = b21;
-  arcs[o + 44] = b22;
+  maps[q + 6] = a00;
+  maps[q + 7] = a01;
+  maps[q + 8] = a02;
+  maps[q + 9] = a10;
+  maps[q + 10] = a11;
+  maps[q + 11] = a12;
+  maps[q + 12] = a20;
+  maps[q + 13] = a21;
+  maps[q + 14] = a22;
+  maps[q + 15] = b00;
+  maps[q + 16] = b01;
+  maps[q + 17] = b02;
+  maps[q + 18] = b10;
+  maps[q + 19] = b11;
+  maps[q + 20] = b12;
+  maps[q + 21] = b20;
+  maps[q + 22] = b21;
+  maps[q + 23] = b22;
   arcs[o + 0] = arcs[l + 0]! - (l00 * a00 + l01 * a10 + l02 * a20);
   arcs[o + 15] = arcs[r + 15]! - (r00 * b00 + r10 * b10 + r20 * b20);
   arcs[o + 1] = arcs[l + 1]! - (l00 * a01 + l01 * a11 + l02 * a21);

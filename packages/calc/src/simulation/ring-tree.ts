@@ -1,4 +1,4 @@
-import { condenseArc, invertSymmetric, LR, MAP_LEFT, RR, STRIDE } from './condense-arc.ts';
+import { condenseArc, invertSymmetric, LR, MAPS, RR, STRIDE } from './condense-arc.ts';
 import { LevelMarks } from './level-marks.ts';
 
 /**
@@ -21,6 +21,7 @@ export class RingTree {
   visitedCount = 0;
 
   readonly #arcs: Float64Array;
+  readonly #maps: Float64Array;
   readonly #left: Int32Array;
   readonly #right: Int32Array;
   readonly #endLeft: Int32Array;
@@ -46,6 +47,7 @@ export class RingTree {
     this.solution = new Float64Array(3 * count);
     this.visited = new Int32Array(count);
     this.#arcs = new Float64Array(STRIDE * (count + 1));
+    this.#maps = new Float64Array(MAPS * count);
     this.#left = new Int32Array(count).fill(count);
     this.#right = new Int32Array(count).fill(count);
     this.#endLeft = new Int32Array(count);
@@ -104,7 +106,9 @@ export class RingTree {
         else {
           const l = STRIDE * this.#left[station]!;
           const r = STRIDE * this.#right[station]!;
-          sound = condenseArc(this.#arcs, this.springs, l, r, STRIDE * station, 3 * station) && sound;
+          sound =
+            condenseArc(this.#arcs, this.#maps, this.springs, l, r, STRIDE * station, MAPS * station, 3 * station) &&
+            sound;
         }
       }
       dirty.counts[level] = 0;
@@ -136,7 +140,7 @@ export class RingTree {
   solve(reach: number): void {
     this.#gather();
     const { rhs, solution, visited } = this;
-    const arcs = this.#arcs;
+    const maps = this.#maps;
     const gathered = this.#gathered;
     const loaded = this.#loaded.marked;
     const inverse = this.#rootInverse;
@@ -175,7 +179,7 @@ export class RingTree {
         Math.abs(v2) < reach
       )
         continue;
-      const o = STRIDE * station;
+      const q = MAPS * station;
       const s = 3 * station;
       let x = 0;
       let y = 0;
@@ -184,20 +188,20 @@ export class RingTree {
         const g0 = gathered[s]!;
         const g1 = gathered[s + 1]!;
         const g2 = gathered[s + 2]!;
-        x = arcs[o + 21]! * g0 + arcs[o + 22]! * g1 + arcs[o + 23]! * g2;
-        y = arcs[o + 22]! * g0 + arcs[o + 24]! * g1 + arcs[o + 25]! * g2;
-        z = arcs[o + 23]! * g0 + arcs[o + 25]! * g1 + arcs[o + 26]! * g2;
+        x = maps[q + 0]! * g0 + maps[q + 1]! * g1 + maps[q + 2]! * g2;
+        y = maps[q + 1]! * g0 + maps[q + 3]! * g1 + maps[q + 4]! * g2;
+        z = maps[q + 2]! * g0 + maps[q + 4]! * g1 + maps[q + 5]! * g2;
         rhs[s] = 0;
         rhs[s + 1] = 0;
         rhs[s + 2] = 0;
       }
-      const m = o + MAP_LEFT;
-      x -= arcs[m]! * u0 + arcs[m + 1]! * u1 + arcs[m + 2]! * u2;
-      y -= arcs[m + 3]! * u0 + arcs[m + 4]! * u1 + arcs[m + 5]! * u2;
-      z -= arcs[m + 6]! * u0 + arcs[m + 7]! * u1 + arcs[m + 8]! * u2;
-      x -= arcs[m + 9]! * v0 + arcs[m + 10]! * v1 + arcs[m + 11]! * v2;
-      y -= arcs[m + 12]! * v0 + arcs[m + 13]! * v1 + arcs[m + 14]! * v2;
-      z -= arcs[m + 15]! * v0 + arcs[m + 16]! * v1 + arcs[m + 17]! * v2;
+      const m = q + 6;
+      x -= maps[m]! * u0 + maps[m + 1]! * u1 + maps[m + 2]! * u2;
+      y -= maps[m + 3]! * u0 + maps[m + 4]! * u1 + maps[m + 5]! * u2;
+      z -= maps[m + 6]! * u0 + maps[m + 7]! * u1 + maps[m + 8]! * u2;
+      x -= maps[m + 9]! * v0 + maps[m + 10]! * v1 + maps[m + 11]! * v2;
+      y -= maps[m + 12]! * v0 + maps[m + 13]! * v1 + maps[m + 14]! * v2;
+      z -= maps[m + 15]! * v0 + maps[m + 16]! * v1 + maps[m + 17]! * v2;
       solution[s] = x;
       solution[s + 1] = y;
       solution[s + 2] = z;
@@ -215,7 +219,7 @@ export class RingTree {
   #gather(): void {
     const marks = this.#loaded;
     const { rhs, count } = this;
-    const arcs = this.#arcs;
+    const maps = this.#maps;
     const ends = this.#ends;
     const gathered = this.#gathered;
     for (let level = marks.depth - 1; level >= 0; level--) {
@@ -249,14 +253,14 @@ export class RingTree {
         gathered[s] = a;
         gathered[s + 1] = b;
         gathered[s + 2] = c;
-        const m = STRIDE * station + MAP_LEFT;
+        const m = MAPS * station + 6;
         const e = 6 * station;
         for (let i = 0; i < 3; i++) {
           ends[e + i] =
-            (hasLeft ? ends[6 * left + i]! : 0) - (arcs[m + i]! * a + arcs[m + 3 + i]! * b + arcs[m + 6 + i]! * c);
+            (hasLeft ? ends[6 * left + i]! : 0) - (maps[m + i]! * a + maps[m + 3 + i]! * b + maps[m + 6 + i]! * c);
           ends[e + 3 + i] =
             (hasRight ? ends[6 * right + 3 + i]! : 0) -
-            (arcs[m + 9 + i]! * a + arcs[m + 12 + i]! * b + arcs[m + 15 + i]! * c);
+            (maps[m + 9 + i]! * a + maps[m + 12 + i]! * b + maps[m + 15 + i]! * c);
         }
       }
     }
