@@ -13,7 +13,7 @@ beforeAll(async () => {
     if (error instanceof CalcRefusal) return reply.code(422).send({ errors: error.errors });
     return reply.code(500).send({ message: String(error) });
   });
-  await app.register(calcRoutes, { prefix: '/api/v1/calc' });
+  await app.register(calcRoutes);
 });
 
 const post = async (operation: string, payload: object) => {

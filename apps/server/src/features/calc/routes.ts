@@ -51,7 +51,7 @@ export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
   refuseBadInput(app);
 
   app.get(
-    '/flanges',
+    '/api/v1/calc/flanges',
     {
       config,
       schema: { tags, summary: 'Standards, sizes and ratings held', response: { 200: calcFlangeListResponse } },
@@ -65,7 +65,7 @@ export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
   );
 
   app.get(
-    '/flanges/:standard/:size/:rating',
+    '/api/v1/calc/flanges/:standard/:size/:rating',
     {
       config,
       schema: {
@@ -80,7 +80,7 @@ export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
   );
 
   app.post(
-    '/thread',
+    '/api/v1/calc/thread',
     {
       config,
       schema: { tags, summary: 'Areas of a thread', body: calcThreadRequest, response: { 200: calcThreadResponse } },
@@ -89,7 +89,7 @@ export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
   );
 
   app.post(
-    '/torque',
+    '/api/v1/calc/torque',
     {
       config,
       schema: {
@@ -103,7 +103,7 @@ export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
   );
 
   app.post(
-    '/assembly-load',
+    '/api/v1/calc/assembly-load',
     {
       config,
       schema: {
@@ -117,7 +117,7 @@ export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
   );
 
   app.post(
-    '/sequence',
+    '/api/v1/calc/sequence',
     {
       config,
       schema: {
@@ -131,7 +131,7 @@ export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
   );
 
   app.post(
-    '/gasket-loads',
+    '/api/v1/calc/gasket-loads',
     {
       config,
       schema: {
@@ -145,7 +145,7 @@ export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
   );
 
   app.post(
-    '/target',
+    '/api/v1/calc/target',
     {
       config,
       schema: {
@@ -159,7 +159,7 @@ export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
   );
 
   app.post(
-    '/flange-stress',
+    '/api/v1/calc/flange-stress',
     {
       config,
       schema: {
@@ -173,7 +173,7 @@ export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
   );
 
   app.post(
-    '/elongation',
+    '/api/v1/calc/elongation',
     {
       config,
       schema: {
@@ -187,7 +187,7 @@ export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
   );
 
   app.post(
-    '/tensioner',
+    '/api/v1/calc/tensioner',
     {
       config,
       schema: {
@@ -201,7 +201,7 @@ export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
   );
 
   app.post(
-    '/pneumatic-test',
+    '/api/v1/calc/pneumatic-test',
     {
       config,
       schema: {
