@@ -4,12 +4,15 @@ import { routeTree } from '../routes/index.ts';
 import { Skeleton } from '../ui/skeleton.tsx';
 import { ErrorPage, NotFoundPage } from './error-page.tsx';
 import { focusTitleOnNavigation } from './page-focus.ts';
+import { parseSearch, type SearchValues, writeSearch } from './search-params.ts';
 
 /** The router of the app. */
 export function createAppRouter(queries: QueryClient) {
   const router = createRouter({
     routeTree,
     context: { queries },
+    parseSearch,
+    stringifySearch: (search) => writeSearch(search as SearchValues),
     defaultErrorComponent: ErrorPage,
     defaultNotFoundComponent: NotFoundPage,
     defaultPendingComponent: () => <Skeleton lines={8} />,

@@ -1,5 +1,6 @@
 import { firstVisitRoute } from './first-visit.ts';
 import { meRoute } from './me.ts';
+import { registerRoute } from './register.ts';
 import { rootRoute } from './root.ts';
 import { shutdownRoute } from './shutdown.ts';
 import { shutdownStartRoute } from './shutdown-start.ts';
@@ -12,5 +13,10 @@ import { startRoute } from './start.ts';
 export const routeTree = rootRoute.addChildren([
   signInRoute,
   firstVisitRoute,
-  signedInRoute.addChildren([startRoute, shutdownsRoute, meRoute, shutdownRoute.addChildren([shutdownStartRoute])]),
+  signedInRoute.addChildren([
+    startRoute,
+    shutdownsRoute,
+    meRoute,
+    shutdownRoute.addChildren([shutdownStartRoute, registerRoute]),
+  ]),
 ]);

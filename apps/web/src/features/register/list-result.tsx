@@ -1,0 +1,90 @@
+import type { BatchAnswer } from '@seatwell/contract';
+import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { useEffect } from 'react';
+import { request } from '../../app/api-client.ts';
+import { ErrorNotice } from '../../app/error-notice.tsx';
+import { shutdownKey } from '../../app/query-client.ts';
+import { useShutdownId } from '../../app/use-shutdown.ts';
+import { useFormat } from '../../format/format-provider.tsx';
+import { useText } from '../../texts/text-provider.tsx';
+import { Notice } from '../../ui/notice.tsx';
+import { ProgressBar } from '../../ui/progress-bar.tsx';
+import styles from './register.module.css';
+
+interface Job {
+  readonly state: 'waiting' | 'running' | 'done' | 'failed';
+  readonly done: number;
+  readonly total: number;
+  readonly result: unknown;
+}
+
+/** What became of a list: how many joints were recorded, and each refused one with its reasons. */
+export function ListResult({ answer }: { answer: BatchAnswer }) {
+  const shutdownId = useShutdownId();
+  const queries = useQueryClient();
+  const job = useQuery({
+    queryKey: ['job', answer.jobId],
+    queryFn: ({ signal }) => request<Job>(`/jobs/${answer.jobId}`, { signal }),
+    enabled: answer.jobId !== null,
+    refetchInterval: ({ state }) => (state.data?.state === 'done' || state.data?.state === 'failed' ? false : 700),
+  });
+  const ended = job.data?.state === 'done';
+  useEffect(() => {
+    if (ended) void queries.invalidateQueries({ queryKey: shutdownKey(shutdownId) });
+  }, [ended, queries, shutdownId]);
+
+  if (answer.jobId === null) return <Recorded answer={answer} />;
+  if (job.error) return <ErrorNotice error={job.error} />;
+  return job.data ? <JobState job={job.data} /> : null;
+}
+
+function JobState({ job }: { job: Job }) {
+  const text = useText('register');
+  const format = useFormat();
+  if (job.state === 'done') return <Recorded answer={job.result as BatchAnswer} />;
+  if (job.state === 'failed') {
+    const told = job.result as { detail?: string; message?: string } | null;
+    return (
+      <Notice kind="stop" title={text('job-failed')} live>
+        <p>{told?.detail ?? told?.message}</p>
+      </Notice>
+    );
+  }
+  return (
+    <ProgressBar
+      label={text('job-recording')}
+      valueText={text('job-running', { done: format.count(job.done), total: format.count(job.total) })}
+      done={job.done}
+      total={job.total}
+    />
+  );
+}
+
+function Recorded({ answer }: { answer: BatchAnswer }) {
+  const text = useText('register');
+  const format = useFormat();
+  const figure = (count: number) => ({ count, shown: format.count(count) });
+  return (
+    <>
+      <p role="status">
+        <strong>{text('recorded', figure(answer.recorded))}</strong>
+      </p>
+      {answer.refused.length > 0 && (
+        <Notice kind="attention" title={text('refused', figure(answer.refused.length))}>
+          <ul className={styles.refused}>
+            {answer.refused.map((refused) => (
+              <li key={refused.jointId}>
+                <strong>{refused.joint}</strong>
+                <ul>
+                  {refused.failed.map((rule) => (
+                    <li key={rule.rule}>{[rule.message, rule.detail, rule.remedy].filter(Boolean).join(' ')}</li>
+                  ))}
+                </ul>
+              </li>
+            ))}
+          </ul>
+        </Notice>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,162 @@
+import type { JointRow } from '@seatwell/contract';
+import { useSuspenseQuery } from '@tanstack/react-query';
+import { useSearch } from '@tanstack/react-router';
+import { useState } from 'react';
+import { addresses } from '../../app/addresses.ts';
+import { ErrorNotice } from '../../app/error-notice.tsx';
+import { choicesQuery } from '../../app/reads.ts';
+import { useGo } from '../../app/use-go.ts';
+import { useCurrentShutdown, useShutdownId } from '../../app/use-shutdown.ts';
+import { useText } from '../../texts/text-provider.tsx';
+import { Button } from '../../ui/button.tsx';
+import { EmptyState } from '../../ui/empty-state.tsx';
+import { PageHeader } from '../../ui/page-header.tsx';
+import { Skeleton } from '../../ui/skeleton.tsx';
+import { useAnnouncer } from '../../ui/toast.tsx';
+import { VirtualTable } from '../../ui/virtual-table.tsx';
+import { BulkBar } from './bulk-bar.tsx';
+import { FindField } from './find-field.tsx';
+import { JointCard } from './joint-card.tsx';
+import styles from './register.module.css';
+import { isFiltered, type RegisterSearch, readRegisterSearch, sortedBy, withFilter } from './register-search.ts';
+import { RegisterSentence } from './register-sentence.tsx';
+import type { RegisterSort } from './register-sorts.ts';
+import { RegisterSub } from './register-sub.tsx';
+import { type Selection, tickedTo } from './selection.ts';
+import { useColumns } from './use-columns.tsx';
+import { useRegister } from './use-register.ts';
+
+const sortOfColumn: Readonly<Record<string, RegisterSort>> = {
+  tag: 'tag',
+  flange: 'size',
+  stage: 'stage',
+  crew: 'crew',
+  planned: 'planned',
+};
+
+/** Every joint of the shutdown: filtered by a sentence, ordered by its heads, worked on by the list. */
+export function RegisterPage() {
+  const text = useText('register');
+  const shutdownId = useShutdownId();
+  const shutdown = useCurrentShutdown();
+  const go = useGo();
+  const search = readRegisterSearch(useSearch({ strict: false }));
+  const { data: choices } = useSuspenseQuery(choicesQuery(shutdownId));
+  const register = useRegister(shutdownId, search);
+  const [selection, setSelection] = useState<Selection>(new Map());
+  const columns = useColumns(search);
+
+  const show = (next: RegisterSearch) => {
+    setSelection(new Map());
+    go(addresses.register(shutdownId, { ...next }), { replace: true });
+  };
+  const open = (row: JointRow) => go(addresses.joint(shutdownId, row.jointId));
+  const empty = !register.loading && register.rows.length === 0 && !register.error;
+
+  return (
+    <>
+      <PageHeader
+        title={text('register')}
+        sub={<RegisterSub register={register} filtered={isFiltered(search)} />}
+        actions={
+          <>
+            <Button onClick={() => go(addresses.importRegister(shutdownId))}>{text('import')}</Button>
+            <Button kind="primary" onClick={() => go(addresses.addJoint(shutdownId))}>
+              {text('add-joint')}
+            </Button>
+          </>
+        }
+      />
+      <div className={styles.filters}>
+        <RegisterSentence search={search} onChange={show} choices={choices} timeZone={shutdown?.timeZone ?? 'UTC'} />
+        <div className={styles.beside}>
+          <FindField
+            value={search.search ?? ''}
+            onChange={(typed) => show(withFilter(search, 'search', typed === '' ? undefined : typed))}
+          />
+          {isFiltered(search) && <KeepList />}
+        </div>
+      </div>
+      <ErrorNotice error={register.error} />
+      {register.loading && <Skeleton lines={12} />}
+      {empty && <EmptyRegister filtered={isFiltered(search)} onAll={() => show({})} />}
+      {register.rows.length > 0 && (
+        <div aria-busy={register.stale} className={styles.table} data-stale={register.stale ? '' : undefined}>
+          <VirtualTable
+            label={text('joints')}
+            columns={columns}
+            rows={register.rows}
+            rowCount={register.rowCount}
+            rowKey={(row) => row.jointId}
+            rowName={(row) => row.tag}
+            onOpen={open}
+            selected={new Set(selection.keys())}
+            onSelectedChange={(ids) => setSelection(tickedTo(ids, selection, register.rows))}
+            onSort={(key) => {
+              const sort = sortOfColumn[key];
+              if (sort) show(sortedBy(search, sort));
+            }}
+            onNeedMore={register.needMore}
+            card={(row) => <JointCard row={row} />}
+          />
+        </div>
+      )}
+      {selection.size > 0 && (
+        <BulkBar
+          selection={selection}
+          rows={register.rows}
+          search={search}
+          found={register.found?.exact ? register.found.count : undefined}
+          choices={choices}
+          onSelection={setSelection}
+        />
+      )}
+    </>
+  );
+}
+
+function KeepList() {
+  const text = useText('register');
+  const { toast } = useAnnouncer();
+  // The clipboard is there on secure pages only; the address holds the list in any case.
+  const keep = () => {
+    const copied = navigator.clipboard?.writeText(location.href) ?? Promise.reject(new Error('no clipboard'));
+    copied.then(
+      () => toast({ message: text('keep-list-done') }),
+      () => toast({ message: text('keep-list-failed') }),
+    );
+  };
+  return (
+    <Button kind="quiet" onClick={keep}>
+      {text('keep-list')}
+    </Button>
+  );
+}
+
+function EmptyRegister({ filtered, onAll }: { filtered: boolean; onAll: () => void }) {
+  const text = useText('register');
+  const shutdownId = useShutdownId();
+  const go = useGo();
+  if (filtered) {
+    return (
+      <EmptyState title={text('empty-filtered')} actions={<Button onClick={onAll}>{text('look-at-all')}</Button>}>
+        <p>{text('empty-filtered-detail')}</p>
+      </EmptyState>
+    );
+  }
+  return (
+    <EmptyState
+      title={text('empty-register')}
+      actions={
+        <>
+          <Button kind="primary" onClick={() => go(addresses.importRegister(shutdownId))}>
+            {text('import')}
+          </Button>
+          <Button onClick={() => go(addresses.addJoint(shutdownId))}>{text('add-joint')}</Button>
+        </>
+      }
+    >
+      <p>{text('empty-register-detail')}</p>
+    </EmptyState>
+  );
+}
