@@ -206,6 +206,22 @@ describe('what is missing or impossible is refused', () => {
   });
 });
 
+describe('a flange whose count the standard leaves open', () => {
+  it('takes the count of its bolting', () => {
+    const open: TargetRequest = {
+      ...EXAMPLE_TARGET,
+      flange: { standard: 'EN-1092-1', size: 'DN65', rating: 'PN16' },
+      gasket: { ...EXAMPLE_TARGET.gasket, contactInside_mm: 77, contactOutside_mm: 110 },
+      bolting: { grade: '8.8', condition: 'new' },
+    };
+    expect(codeOf(open)).toBe('bolt-count-must-be-given');
+    const four = targetWindow({ ...open, bolting: { grade: '8.8', condition: 'new', count: 4 } });
+    const eight = targetWindow({ ...open, bolting: { grade: '8.8', condition: 'new', count: 8 } });
+    const seating = (answer: typeof four) => answer.window.lower.find(({ name }) => name === 'gasket-seating');
+    expect(seating(four)?.boltStress_MPa).toBeCloseTo(2 * (seating(eight)?.boltStress_MPa ?? Number.NaN), 9);
+  });
+});
+
 describe('borders', () => {
   const codesAt = (temperature_C: number) =>
     targetWindow({ ...EXAMPLE_TARGET, service: { pressure_MPa: 3, temperature_C } }).warnings.map(({ code }) => code);

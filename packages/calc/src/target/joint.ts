@@ -109,7 +109,10 @@ function limitsOf(input: TargetRequest): GasketLimits {
 
 function boltsOf(input: TargetRequest) {
   const { flange, bolting } = input;
-  const found = 'custom' in flange ? undefined : findFlange(flange);
+  // The count of the bolting answers where the standard leaves it open (EN 1092-1 DN 65).
+  const boltCount = 'custom' in flange ? undefined : (flange.boltCount ?? bolting.count);
+  const found =
+    'custom' in flange ? undefined : findFlange(boltCount === undefined ? flange : { ...flange, boltCount });
   const listed =
     'custom' in flange
       ? { thread: flange.custom.boltThread, count: flange.custom.boltCount, hole_mm: flange.custom.boltHole_mm }
