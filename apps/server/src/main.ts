@@ -1,25 +1,20 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import pg from 'pg';
+import { openDemo } from '../../../prisma/demo/open-demo.ts';
+import type { DemoAccount } from '../../../prisma/demo/people-and-tools.ts';
 import { createApp } from './app.ts';
 import { jobKinds } from './job-kinds.ts';
 import { readSettings, type Settings, usage } from './platform/config.ts';
 import { migrate } from './platform/database/migrate.ts';
 import { openDatabase } from './platform/database/open.ts';
-import { createPool } from './platform/database/pool.ts';
+import { createPool, type Database } from './platform/database/pool.ts';
 import { prepareRoles } from './platform/database/roles.ts';
 import { drain, listen } from './platform/http-server.ts';
 import { prepareQueue, runQueue } from './platform/jobs/queue.ts';
 import { createLifecycle } from './platform/lifecycle.ts';
 import { createLog } from './platform/log.ts';
 import { repositoryRoot } from './platform/repository-root.ts';
-
-interface DemoAccount {
-  readonly role: string;
-  readonly name: string;
-  readonly email: string;
-  readonly password: string;
-}
 
 // Whatever the process writes (data, password, certificates) is its user's alone.
 process.umask(0o077);
@@ -43,7 +38,11 @@ await lifecycle.start(async () => {
   pool.on('error', (error) => log.warn(`A database connection broke: ${error.message}`));
   lifecycle.onStop('Database connections', () => pool.end());
 
-  const accounts: DemoAccount[] = [];
+  const accounts = settings.demo
+    ? await withPool(createPool(ownerUrl, { size: 4, role: roles.appRole ?? undefined, durable: false }), (db) =>
+        openDemo(db, (line) => log.info(line)),
+      )
+    : [];
   const parts = { db: pool, version: ownVersion(), warnings: roles.warnings, clock: () => new Date() };
   const queue = await runQueue(pool, jobKinds(parts));
   lifecycle.onStop('Jobs', () => queue.stop());
@@ -60,6 +59,16 @@ async function withOwner<T>(ownerUrl: string, work: (client: pg.Client) => Promi
     return await work(client);
   } finally {
     await client.end();
+  }
+}
+
+async function withPool<T>(pool: Database, work: (db: Database) => Promise<T>): Promise<T> {
+  try {
+    return await work(pool);
+  } finally {
+    // What was loaded without waiting for the disk is safe from here on.
+    await pool.query('SET synchronous_commit = on; SELECT txid_current()').catch(() => {});
+    await pool.end();
   }
 }
 

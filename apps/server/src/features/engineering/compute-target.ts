@@ -117,6 +117,7 @@ async function calculatedTarget(
   choice: ChosenData,
   basis: 'calculated' | 'target-table',
   tableId: string | null,
+  working = false,
 ): Promise<{ evidence: TargetEvidence; answer: ReturnType<typeof targetWindow> }> {
   const procedure = await procedureOf(facts, joint, make);
   const gasket = await dataOf<GasketData>(facts, joint, choice.gasketDataId, 'gasket-data');
@@ -129,7 +130,7 @@ async function calculatedTarget(
     lubricant.content,
     choice.boltStress_MPa,
   );
-  const answer = withJoint(joint, () => targetWindow({ ...request, working: true }));
+  const answer = withJoint(joint, () => targetWindow({ ...request, working }));
   const evidence = calculated(joint, make, answer, {
     basis,
     shortfallReason: choice.acceptedShortfall,
@@ -248,7 +249,7 @@ export async function previewTarget(
   make: MakeState,
   choice: Choice,
 ): Promise<{ evidence: TargetEvidence; answer: ReturnType<typeof targetWindow> | null }> {
-  if (choice.basis === 'calculated') return calculatedTarget(facts, joint, make, choice, 'calculated', null);
+  if (choice.basis === 'calculated') return calculatedTarget(facts, joint, make, choice, 'calculated', null, true);
   if (choice.basis === 'makers-torque')
     return { evidence: await makersTorque(facts, joint, make, choice), answer: null };
   return calculatedTarget(
@@ -258,5 +259,6 @@ export async function previewTarget(
     await rowOfTable(facts, joint, make, choice.tableId),
     'target-table',
     choice.tableId,
+    true,
   );
 }

@@ -49,6 +49,7 @@ export class FactsLoader {
 
   persons(personIds: readonly string[]): Promise<Record<string, PersonFacts>> {
     const ids = [...new Set(personIds)].sort();
+    if (ids.length === 0) return Promise.resolve({});
     return this.#once(`persons ${ids.join()}`, async () => {
       const { rows } = await this.#tx.query<{ person: PersonFacts }>({
         name: 'facts-of-persons',
@@ -68,6 +69,7 @@ export class FactsLoader {
 
   tools(toolIds: readonly string[]): Promise<Record<string, ToolFacts>> {
     const ids = [...new Set(toolIds)].sort();
+    if (ids.length === 0) return Promise.resolve({});
     return this.#once(`tools ${ids.join()}`, async () => {
       const { rows } = await this.#tx.query<{ tool: ToolFacts }>({
         name: 'facts-of-tools',

@@ -22,6 +22,12 @@ const waitsNow = (now: string, lapsedBefore: string): string => `CASE
   WHEN j.waits_for IN ('check', 'witness') AND ${RELAXATION_DUE(now)} THEN 'relaxation-pass'
   ELSE j.waits_for END`;
 
+/** `waitsNow` for a read, with its values. */
+export function waitsNowSql({ shutdown, now }: Pick<Reading, 'shutdown' | 'now'>, values: Values): string {
+  const lapsed = new Date(Date.parse(now) - shutdown.settings.faceAcceptanceLapses_h * HOUR_MS).toISOString();
+  return waitsNow(values.add(now), values.add(lapsed));
+}
+
 /** Stored waits that may stand behind one that is asked for, so that an index can be used first. */
 const STORED_BEHIND: Readonly<Record<string, readonly string[]>> = {
   'faces-again': ['nip-up'],
@@ -91,8 +97,7 @@ export function registerConditions(
   if (filters.search) add(`j.search_text LIKE ${values.add(likePattern(filters.search))}`);
   if (filters.flag?.length) add(flagFilter(filters.flag, values, now));
   if (filters.waitsFor?.length || filters.by) {
-    const lapsedBefore = new Date(Date.parse(now) - shutdown.settings.faceAcceptanceLapses_h * HOUR_MS).toISOString();
-    const effective = waitsNow(values.add(now), values.add(lapsedBefore));
+    const effective = waitsNowSql({ shutdown, now }, values);
     if (filters.waitsFor?.length) {
       const stored = filters.waitsFor.flatMap((code) => [code, ...(STORED_BEHIND[code] ?? [])]);
       add(`j.waits_for = ANY(${values.add([...new Set(stored)])}::text[])`);

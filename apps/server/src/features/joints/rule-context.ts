@@ -27,6 +27,11 @@ interface Named {
 
 const TIGHTENING: readonly EventType[] = ['pass-recorded', 'final-round-recorded', 'relaxation-pass-recorded'];
 
+/** Events whose rules look at permits, a pack, or punch items: the others do not ask the database for them. */
+const ASK_PERMITS: readonly EventType[] = ['break-released', 'opened'];
+const ASK_PACK: readonly EventType[] = ['proven', 'leak-found'];
+const ASK_PUNCH_ITEMS: readonly EventType[] = ['proven', 'handed-over'];
+
 const toolIdsOf = (named: Named, make: MakeState): string[] =>
   [
     named.tools?.toolId,
@@ -57,7 +62,7 @@ export async function ruleContext(
       ? { procedureId: says.procedureId, revision: says.revision }
       : make.procedure;
   const procedure = procedureKey ? await facts.procedure(procedureKey.procedureId, procedureKey.revision) : null;
-  const pack = packId ? await facts.pack(packId) : null;
+  const pack = packId && ASK_PACK.includes(input.type) ? await facts.pack(packId) : null;
   const tightens = TIGHTENING.includes(input.type);
   return {
     workTime: input.workTime,
@@ -83,7 +88,7 @@ export async function ruleContext(
     tools: await facts.tools([...toolIdsOf(says, make), ...(pack?.released?.gaugeIds ?? [])]),
     procedure,
     talks: procedure && tightens ? await facts.talks(procedure.procedureId) : [],
-    permits: await facts.permits(joint.jointId),
+    permits: ASK_PERMITS.includes(input.type) ? await facts.permits(joint.jointId) : [],
     pack,
     system: says.systemId ? await facts.system(says.systemId) : null,
     newTarget,
@@ -94,7 +99,7 @@ export async function ruleContext(
         ? await facts.elsewhere(joint.jointId, input.performedBy, says.startedAt, says.endedAt)
         : [],
     lotRejections: await facts.lotRejections(make.lotKey, make.makeId),
-    unclosedPunchA: await facts.unclosedPunchA(joint.jointId),
+    unclosedPunchA: ASK_PUNCH_ITEMS.includes(input.type) ? await facts.unclosedPunchA(joint.jointId) : 0,
     ...(named === undefined ? {} : { named }),
   };
 }

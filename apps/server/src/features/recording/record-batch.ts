@@ -7,7 +7,7 @@ import type { Actor } from '../../platform/sign-in/sessions.ts';
 import { type JointRow, type Judged, judgeJoint, refuse } from '../joints/decide-on-makes.ts';
 import { FactsLoader } from '../joints/facts.ts';
 import { lockJoints } from '../joints/joint-store.ts';
-import { projectJoints } from '../joints/project-joints.ts';
+import { type JointChange, projectJoints } from '../joints/project-joints.ts';
 import { loadShutdown } from '../shutdowns/load-shutdown.ts';
 import type { DecisionInput } from './decision.ts';
 import { commandHash, confirmSignature, earlierAnswer, type RecordingParts } from './record-command.ts';
@@ -106,13 +106,19 @@ async function judgeRows(
     shutdownId,
     rows.map((row) => row.jointId),
   );
+  const versions = new Map([...joints].map(([jointId, joint]) => [jointId, joint.version]));
   const judged: { row: JointRow; judged: Judged }[] = [];
   const refused: BatchAnswer['refused'] = [];
   for (const [index, row] of rows.entries()) {
     const joint = joints.get(row.jointId);
     if (!joint) continue;
     try {
-      const judgement = await judgeJoint({ ...input, payload: row.payload as never }, facts, joint, row);
+      // Two makes of one joint in a list: the second is held against the version before the list.
+      const seen = row.versionSeen === versions.get(row.jointId) ? joint.version : row.versionSeen;
+      const judgement = await judgeJoint({ ...input, payload: row.payload as never }, facts, joint, {
+        ...row,
+        versionSeen: seen,
+      });
       if (judgement.outcome === 'recorded') {
         joints.set(row.jointId, judgement.judged.after);
         judged.push({ row, judged: judgement.judged });
@@ -148,6 +154,17 @@ const problemAsRule = (joint: string, problem: Problem): BatchAnswer['refused'][
   detail: problem.message,
 });
 
+/** One change per joint, from before the list to after it, however many rows of it are in the list. */
+function changesOf(judged: readonly { judged: Judged }[]): JointChange[] {
+  const changes = new Map<string, JointChange>();
+  for (const {
+    judged: { joint, after },
+  } of judged) {
+    changes.set(joint.jointId, { before: changes.get(joint.jointId)?.before ?? joint, after });
+  }
+  return [...changes.values()];
+}
+
 async function appendBatch(
   tx: Transaction,
   input: DecisionInput,
@@ -157,12 +174,7 @@ async function appendBatch(
   refused: BatchAnswer['refused'],
 ): Promise<BatchAnswer> {
   const shutdown = input.shutdown as NonNullable<DecisionInput['shutdown']>;
-  const rollup = await projectJoints(
-    tx,
-    shutdown,
-    judged.map(({ judged: { joint, after } }) => ({ before: joint, after })),
-    input.now,
-  );
+  const rollup = await projectJoints(tx, shutdown, changesOf(judged), input.now);
   const signature = prepared.signed
     ? await signatureOf(tx, input.actor, input.type, { ...batch, payload: input.payload }, input.now)
     : null;

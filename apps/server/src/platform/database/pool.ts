@@ -6,9 +6,14 @@ const INT8 = 20;
 /** A pool whose days stay text (a day has no zone) and whose counts are numbers. */
 export function createPool(
   url: string,
-  options: { readonly size: number; readonly role?: string | undefined },
+  options: {
+    readonly size: number;
+    readonly role?: string | undefined;
+    /** false: a commit need not reach the disk before it is answered; for loading what can be loaded again */
+    readonly durable?: boolean;
+  },
 ): pg.Pool {
-  return new pg.Pool({
+  const pool = new pg.Pool({
     connectionString: url,
     max: options.size,
     connectionTimeoutMillis: 10_000,
@@ -16,7 +21,10 @@ export function createPool(
     statement_timeout: 60_000,
     application_name: 'seatwell',
     // One log-in for owner and app: each connection gives up the owner's rights before it is used.
-    ...(options.role ? { options: `-c role=${options.role}` } : {}),
+    options: [
+      ...(options.role ? [`-c role=${options.role}`] : []),
+      ...(options.durable === false ? ['-c synchronous_commit=off'] : []),
+    ].join(' '),
     types: {
       getTypeParser: ((oid: number, format?: 'text' | 'binary') => {
         if (oid === DATE) return (text: string) => text;
@@ -25,6 +33,10 @@ export function createPool(
       }) as typeof pg.types.getTypeParser,
     },
   });
+  // An idle connection that breaks is replaced; a broken one in use fails the query that used it.
+  pool.on('error', () => {});
+  pool.on('connect', (client) => client.on('error', () => {}));
+  return pool;
 }
 
 export type Database = pg.Pool;

@@ -1,4 +1,4 @@
-import { type Runner, run, runMigrations, type TaskList } from 'graphile-worker';
+import { Logger, type Runner, run, runMigrations, type TaskList } from 'graphile-worker';
 import pg from 'pg';
 import type { Database } from '../database/pool.ts';
 
@@ -23,6 +23,8 @@ interface JobRow {
 export async function prepareQueue(ownerUrl: string, appRole: string | null): Promise<void> {
   const pool = new pg.Pool({ connectionString: ownerUrl, max: 2 });
   try {
+    pool.on('error', () => {});
+    pool.on('connect', (client) => client.on('error', () => {}));
     await runMigrations({ pgPool: pool });
     if (!appRole) return;
     const role = pg.escapeIdentifier(appRole);
@@ -119,6 +121,9 @@ export async function runQueue(db: Database, kinds: JobKinds): Promise<Runner> {
     concurrency: 2,
     pollInterval: 1000,
     noHandleSignals: true,
-    noPreparedStatements: false,
+    parsedCronItems: [],
+    logger: new Logger(() => (level, message) => {
+      if (level === 'error' || level === 'warning') console.error(`jobs: ${message}`);
+    }),
   });
 }

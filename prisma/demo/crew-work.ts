@@ -1,0 +1,279 @@
+import type { JointState, MakeState } from '@seatwell/workflow';
+import type { Engineering } from './engineering.ts';
+import type { DemoJoint, DemoMake } from './joints.ts';
+import type { Cast, Toolbox } from './people-and-tools.ts';
+import type { Recorder } from './recorder.ts';
+import { type CrewClock, hoursAfter, type Timetable } from './timetable.ts';
+
+export interface Stage {
+  readonly story: Recorder;
+  readonly cast: Cast;
+  readonly tools: Toolbox;
+  readonly engineering: Engineering;
+  readonly timetable: Timetable;
+}
+
+export async function makeOf(
+  story: Recorder,
+  joint: DemoJoint,
+  make: DemoMake,
+): Promise<{ joint: JointState; make: MakeState }> {
+  const { rows } = await story.db.query<{ state: JointState }>('SELECT state FROM joint WHERE joint_id = $1', [
+    joint.jointId,
+  ]);
+  const state = rows[0]?.state;
+  const found = state?.makes.find((each) => each.makeId === make.makeId);
+  if (!state || !found) throw new Error(`${joint.tag} has no make ${make.makeId}.`);
+  return { joint: state, make: found };
+}
+
+/** The pair that works a joint, with the crew's phone: always the same two for a joint. */
+const pairOf = (joint: DemoJoint): string[] => {
+  const { personIds } = joint.crew;
+  const at = 1 + (joint.tag.length % 2);
+  return [personIds[1], personIds[at + 1]].filter((id): id is string => id !== undefined);
+};
+
+export function scheduleOpening({ story, timetable }: Stage, clock: CrewClock, joint: DemoJoint, make: DemoMake): void {
+  const { to } = clock.take(15);
+  const [first, second] = pairOf(joint);
+  if (!first || !second) throw new Error(`Crew ${joint.crew.code} is too small.`);
+  timetable.put(to, () =>
+    story.tell(
+      joint.crew.technician,
+      'opened',
+      joint.jointId,
+      {
+        zeroEnergyChecks: [
+          { personId: first, how: 'vent open, gauge at zero' },
+          { personId: second, how: 'drain open, no flow' },
+        ],
+        cautionShown: true,
+        openEndsCovered: true,
+        remark: null,
+      },
+      { makeId: make.makeId, performedBy: [first, second] },
+    ),
+  );
+}
+
+export function scheduleFacesAndNipUp(
+  { story, timetable, engineering }: Stage,
+  clock: CrewClock,
+  joint: DemoJoint,
+  make: DemoMake,
+): void {
+  const people = pairOf(joint);
+  const options = { makeId: make.makeId, performedBy: people };
+  const marked = story.random.chance(0.3);
+  const faces = Math.max(1, make.gaskets) * 2;
+  const inspected = clock.take(15).to;
+  timetable.put(inspected, () =>
+    story.tell(
+      joint.crew.technician,
+      'faces-inspected',
+      joint.jointId,
+      {
+        faces: Array.from({ length: faces }, (_, index) => ({
+          face: index + 1,
+          condition: marked && index === 0 ? ('light-marks' as const) : ('clean' as const),
+          flatness_mm: 0.04 + 0.01 * (index % 4),
+          imperfectionDepth_mm: marked && index === 0 ? 0.05 : null,
+          imperfectionExtent_mm: marked && index === 0 ? 1.5 : null,
+          ringGrooveTouched: true,
+          accepted: true,
+          photo: null,
+        })),
+        bolting: { condition: 'new', accepted: true },
+        accepted: true,
+        remark: null,
+      },
+      options,
+    ),
+  );
+  const nipped = clock.take(20).to;
+  const reading = () => Math.round(story.random.next() * 6) / 10;
+  const alignment = {
+    parallelism_mm: joint.kind === 'machine-nozzle' ? 0.03 : reading(),
+    offset_mm: reading(),
+    rotation_mm: reading(),
+    pullIn_percent: story.random.whole(0, 8),
+    gaps_mm: [3, 3.1, 3, 2.9],
+  };
+  const batch = `26-${story.random.whole(100, 999)}`;
+  const { flange, bolting } = joint.payload.specification;
+  timetable.put(nipped, async () => {
+    const { make: now } = await makeOf(story, joint, make);
+    await story.tell(
+      joint.crew.technician,
+      'nipped-up',
+      joint.jointId,
+      {
+        gasket: {
+          family: make.gasketFamily,
+          detail: null,
+          size: flange.size,
+          rating: flange.rating || null,
+          purpose: make.purpose,
+          count: make.gaskets,
+          batch,
+          markingPhoto: null,
+        },
+        bolting: {
+          grade: bolting?.grade ?? '',
+          condition: 'new',
+          count: joint.bolts,
+          temporary: make.purpose === 'spade-in',
+        },
+        lubricantId: now.target?.lubricantId ?? null,
+        lubricant: now.target?.lubricant ?? engineering.lubricant,
+        alignment,
+        remark: null,
+      },
+      options,
+    );
+  });
+}
+
+/** The tools that fit a make: a wrench whose 20 to 100 % holds every pass, or the hydraulic set. */
+function toolsFor(tools: Toolbox, make: MakeState): { toolId: string; pumpId: string | null; gaugeId: string | null } {
+  const passes = make.target?.passes.map((pass) => pass.torque_Nm ?? 0) ?? [];
+  const least = Math.min(...passes);
+  const most = Math.max(...passes);
+  if (make.procedure?.method !== 'hydraulic-wrench') {
+    const wrench = tools.wrenches.find(({ scale_Nm }) => scale_Nm >= most * 1.02 && least * 0.98 >= 0.2 * scale_Nm);
+    if (wrench) return { toolId: wrench.toolId, pumpId: null, gaugeId: null };
+    throw new Error(`No wrench of the demo holds ${least.toFixed(0)} to ${most.toFixed(0)} N·m.`);
+  }
+  const set = tools.hydraulics.find(({ least_Nm, most_Nm }) => least_Nm <= least * 0.98 && most_Nm >= most * 1.02);
+  if (!set) throw new Error(`No hydraulic wrench of the demo holds ${least.toFixed(0)} to ${most.toFixed(0)} N·m.`);
+  return { toolId: set.toolId, pumpId: tools.pumpId, gaugeId: tools.gaugeId };
+}
+
+const settingOf = (torque_Nm: number) => {
+  const rounded = Math.round(torque_Nm);
+  return { torque_Nm: rounded, asEntered: { value: rounded, unit: 'N·m' } };
+};
+
+/** Forty seconds a bolt, and never less than eight minutes. */
+const minutesOfPass = (joint: DemoJoint): number => Math.max(8, Math.ceil((joint.bolts * 40) / 60));
+
+/** From the faces to the final round. */
+export const minutesToClose = (joint: DemoJoint, passCount: number): number =>
+  15 + 20 + (passCount + 1) * minutesOfPass(joint) + 4;
+
+/** Passes and final round; with `stopAfter`, the pass that is interrupted and by which bolt. */
+export function scheduleTightening(
+  { story, timetable, tools }: Stage,
+  clock: CrewClock,
+  joint: DemoJoint,
+  make: DemoMake,
+  passCount: number,
+  stop: { pass: number; bolts: number; why: string } | null = null,
+): Date {
+  const people = pairOf(joint);
+  const options = { makeId: make.makeId, performedBy: people };
+  const minutes = minutesOfPass(joint);
+  for (let pass = 1; pass <= passCount; pass += 1) {
+    const { from, to } = clock.take(minutes);
+    const interrupted = stop?.pass === pass;
+    timetable.put(to, async () => {
+      const { make: now } = await makeOf(story, joint, make);
+      await story.tell(
+        joint.crew.technician,
+        'pass-recorded',
+        joint.jointId,
+        {
+          pass,
+          set: settingOf(now.target?.passes[pass - 1]?.torque_Nm ?? 0),
+          tools: toolsFor(tools, now),
+          startedAt: from.toISOString(),
+          endedAt: to.toISOString(),
+          outcome: interrupted ? 'interrupted' : 'finished',
+          lastBolt: interrupted ? Math.min(joint.bolts, stop.bolts) : null,
+          boltsDone: interrupted ? stop.bolts : joint.bolts,
+          why: interrupted ? stop.why : null,
+          gapsChecked_mm: null,
+        },
+        options,
+      );
+    });
+    if (interrupted) return to;
+  }
+  const { from, to } = clock.take(minutes + 4);
+  timetable.put(to, async () => {
+    const { make: now } = await makeOf(story, joint, make);
+    await story.tell(
+      joint.crew.technician,
+      'final-round-recorded',
+      joint.jointId,
+      {
+        set: settingOf(now.target?.passes.at(-1)?.torque_Nm ?? 0),
+        tools: toolsFor(tools, now),
+        startedAt: from.toISOString(),
+        endedAt: to.toISOString(),
+        rounds: story.random.whole(1, 3),
+        nutMoved: false,
+      },
+      options,
+    );
+  });
+  return to;
+}
+
+/** Relaxation pass where it is due, the witness of criticality A, and the check at the level that is due. */
+export function scheduleCheck(
+  { story, timetable, tools, cast }: Stage,
+  tightAt: Date,
+  joint: DemoJoint,
+  make: DemoMake,
+  relaxes: boolean,
+): Date {
+  let at = hoursAfter(tightAt, 1);
+  if (relaxes) {
+    at = hoursAfter(tightAt, 5);
+    const from = at;
+    const to = hoursAfter(at, 0.5);
+    at = to;
+    timetable.put(to, async () => {
+      const { make: now } = await makeOf(story, joint, make);
+      await story.tell(
+        joint.crew.technician,
+        'relaxation-pass-recorded',
+        joint.jointId,
+        {
+          set: settingOf(now.target?.passes.at(-1)?.torque_Nm ?? 0),
+          tools: toolsFor(tools, now),
+          startedAt: from.toISOString(),
+          endedAt: to.toISOString(),
+          nutsMoved: story.random.whole(0, 3),
+        },
+        { makeId: make.makeId, performedBy: pairOf(joint) },
+      );
+    });
+  }
+  at = hoursAfter(at, 0.5);
+  timetable.put(at, async () => {
+    const state = await makeOf(story, joint, make);
+    const version = state.joint.version;
+    if (joint.criticality === 'A') {
+      await story.tell(
+        cast.by.witness,
+        'witnessed',
+        joint.jointId,
+        { point: 'tightening', remark: null },
+        { makeId: make.makeId, versionSeen: version },
+      );
+    }
+    const level = joint.criticality === 'A' ? 'every' : state.make.sampleDrawn ? 'sample' : 'chargehand';
+    const byInspector = joint.criticality === 'A' || (joint.criticality === 'B' && state.make.sampleDrawn);
+    await story.tell(
+      byInspector ? cast.by.inspector : joint.crew.chargehand,
+      'checked',
+      joint.jointId,
+      { level: byInspector ? level : 'chargehand', outcome: 'accepted', reason: null },
+      { makeId: make.makeId, versionSeen: joint.criticality === 'A' ? version + 1 : version },
+    );
+  });
+  return at;
+}
