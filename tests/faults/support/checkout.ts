@@ -33,7 +33,6 @@ let bundle: Promise<string> | undefined;
 function builtServer(): Promise<string> {
   bundle ??= (async () => {
     const outDir = mkdtempSync(join(tmpdir(), 'seatwell-bundle-'));
-    process.once('exit', () => rmSync(outDir, { recursive: true, force: true }));
     await build({
       root: join(repositoryRoot(), 'apps', 'server'),
       logLevel: 'warn',
@@ -42,6 +41,13 @@ function builtServer(): Promise<string> {
     return outDir;
   })();
   return bundle;
+}
+
+/** Removes what `builtServer` made; at the end of a test file. */
+export async function removeBundle(): Promise<void> {
+  const made = await bundle?.catch(() => undefined);
+  bundle = undefined;
+  if (made !== undefined) rmSync(made, { recursive: true, force: true });
 }
 
 /**
@@ -53,13 +59,14 @@ export async function makeCheckout(
   options: { readonly ownBinaries?: boolean; readonly name?: string } = {},
 ): Promise<Checkout> {
   const source = repositoryRoot();
+  const server = await builtServer();
   const base = mkdtempSync(join(tmpdir(), 'seatwell fault-'));
   const folder = join(base, options.name ?? 'checkout');
-  const server = join(folder, 'apps', 'server');
-  mkdirSync(server, { recursive: true });
-  cpSync(await builtServer(), join(server, 'dist'), { recursive: true });
+  const serverFolder = join(folder, 'apps', 'server');
+  mkdirSync(serverFolder, { recursive: true });
+  cpSync(server, join(serverFolder, 'dist'), { recursive: true });
   for (const file of ['launcher.mjs', 'build-stamp.mjs', 'package.json']) {
-    cpSync(join(source, 'apps', 'server', file), join(server, file));
+    cpSync(join(source, 'apps', 'server', file), join(serverFolder, file));
   }
   for (const part of ['package.json', 'prisma']) {
     cpSync(join(source, part), join(folder, part), { recursive: true });

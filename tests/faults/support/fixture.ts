@@ -1,5 +1,5 @@
-import { afterEach } from 'vitest';
-import { type Checkout, makeCheckout } from './checkout.ts';
+import { afterAll, afterEach } from 'vitest';
+import { type Checkout, makeCheckout, removeBundle } from './checkout.ts';
 import { endPostgres } from './postgres-processes.ts';
 import { killRemaining } from './seatwell.ts';
 
@@ -13,6 +13,7 @@ export function checkouts(): typeof makeCheckout {
       checkout.remove();
     }
   });
+  afterAll(removeBundle);
   return async (options) => {
     const checkout = await makeCheckout(options);
     made.push(checkout);
