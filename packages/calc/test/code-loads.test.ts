@@ -87,6 +87,14 @@ describe('flange stresses', () => {
   it('are not accepted when one of them is above its allowable, or when the flange is too limber', () => {
     const { ok, tangential_MPa, rigidityJ } = flangeStress(request);
     expect(ok).toBe(tangential_MPa <= 138 && rigidityJ <= 1);
+    const index = flangeStress({ ...request, thickness_mm: 120 }).seating.rigidityJ;
+    const judged = (share: number) =>
+      flangeStress({
+        ...request,
+        thickness_mm: 120,
+        allowables: { ...request.allowables, elasticModulusSeating_MPa: 200_000 * index * share },
+      }).seating.ok;
+    expect([judged(1.001), judged(0.999)]).toEqual([true, false]);
     expect(flangeStress({ ...request, thickness_mm: 20 }).ok).toBe(false);
     expect(flangeStress({ ...request, thickness_mm: 120 }).ok).toBe(true);
   });

@@ -122,11 +122,23 @@ const BASELINE: Readonly<Record<string, Readonly<Record<string, number>>>> = {
     grip_mm: 85.8,
     effectiveLength_mm: 108.025,
   },
+  'standard stud, small': {
+    exactLength_in: 3.16795276,
+    length_in: 3.25,
+    length_mm: 85,
+  },
+  'standard stud, above 12 in': {
+    exactLength_in: 12.73,
+    length_in: 12.75,
+    length_mm: 325,
+  },
   'standard stud, high class': {
+    exactLength_in: 11.31,
     length_in: 11.25,
     length_mm: 285,
   },
   'standard stud, long': {
+    exactLength_in: 24.25,
     length_in: 24.25,
     length_mm: 615,
   },

@@ -52,6 +52,7 @@ describe('test pressures', () => {
     expect(capped.pressure_MPa).toBeCloseTo(19.5, 9);
     expect(capped.warnings.map(({ code }) => code)).toEqual(['stress-ratio-limited']);
     const unknown = strengthTestPressure({ designPressure_MPa: 2, medium: 'liquid' });
+    expect(unknown.pressure_MPa).toBeCloseTo(3, 9);
     expect(unknown.warnings.map(({ code }) => code)).toEqual(['stress-ratio-taken-as-one']);
     expect(strengthTestPressure({ designPressure_MPa: 2, medium: 'gas' }).pressure_MPa).toBeCloseTo(2.2, 9);
   });

@@ -128,6 +128,8 @@ export const regressionResults = (): Record<string, Record<string, number>> => (
   ),
   'stud M27': numbersOf(studLength({ thread: 'M27', clampedParts: PARTS, washers_mm: 6, protrusion_mm: 27 })),
   'stud 7/8': numbersOf(studLength({ thread: '7/8-9 UNC', clampedParts: PARTS })),
+  'standard stud, small': standardStudLength({ standard: 'ASME-B16.5', size: 'NPS2', rating: '150' }),
+  'standard stud, above 12 in': standardStudLength({ standard: 'ASME-B16.5', size: 'NPS18', rating: '900' }),
   'standard stud, high class': standardStudLength({ standard: 'ASME-B16.5', size: 'NPS20', rating: '600' }),
   'standard stud, long': standardStudLength({ standard: 'ASME-B16.5', size: 'NPS24', rating: '1500' }),
   'gas test': numbersOf(pneumaticTest({ testPressure_MPa: 0.8, volume_m3: 31, gasRatio: 1.3, method: 'PCC-2-2018' })),

@@ -29,7 +29,7 @@ export function standardStudLength(input: {
   readonly standard: string;
   readonly size: string;
   readonly rating: string;
-}): { readonly length_in: number; readonly length_mm: number } {
+}): { readonly exactLength_in: number; readonly length_in: number; readonly length_mm: number } {
   if (flangeStandard(input.standard) !== 'ASME-B16.5') {
     refuse(
       'standard',
@@ -44,6 +44,7 @@ export function standardStudLength(input: {
   const faces_in = Number(flange.rating) <= 300 ? FACES_LOW_CLASS : FACES_HIGH_CLASS;
   const sum_in = 2 * (flange_in + diameter_in) + GASKET + faces_in;
   const tolerance_in = STUD_TOLERANCES.find(([upTo_in, own_in]) => sum_in + own_in <= upTo_in)?.[1] ?? 0.25;
-  const length_in = Math.round((sum_in + tolerance_in) * 4) / 4;
-  return { length_in, length_mm: Math.round((length_in * INCH_MM) / 5) * 5 };
+  const exactLength_in = sum_in + tolerance_in;
+  const length_in = Math.round(exactLength_in * 4) / 4;
+  return { exactLength_in, length_in, length_mm: Math.round((length_in * INCH_MM) / 5) * 5 };
 }
