@@ -10,6 +10,7 @@ import Fastify, { type FastifyInstance, type FastifyReply, type FastifyRequest }
 import { jsonSchemaTransform, serializerCompiler, validatorCompiler } from 'fastify-type-provider-zod';
 import { calcRoutes } from './features/calc/routes.ts';
 import { fileRoutes } from './features/files/routes.ts';
+import { importRoutes } from './features/import/routes.ts';
 import { jobRoutes } from './features/jobs/routes.ts';
 import { readRoutes } from './features/read-routes.ts';
 import { startBatchJob } from './features/recording/batch-job.ts';
@@ -103,6 +104,7 @@ export async function createApp(parts: AppParts): Promise<FastifyInstance> {
     await readRoutes(api, parts);
     await fileRoutes(api, parts);
     await jobRoutes(api, parts);
+    await importRoutes(api, parts);
     await liveRoutes(api, parts);
     await api.register(calcRoutes);
     await api.register(simulationRoutes);

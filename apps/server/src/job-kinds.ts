@@ -1,3 +1,5 @@
+import { IMPORT_JOB } from './features/import/confirm.ts';
+import { importJob } from './features/import/import-job.ts';
 import { BATCH_JOB, batchJob } from './features/recording/batch-job.ts';
 import type { RecordingParts } from './features/recording/record-command.ts';
 import type { JobKinds } from './platform/jobs/queue.ts';
@@ -5,4 +7,5 @@ import type { JobKinds } from './platform/jobs/queue.ts';
 /** Every kind of job that a process can run. */
 export const jobKinds = (parts: RecordingParts): JobKinds => ({
   [BATCH_JOB]: batchJob(parts),
+  [IMPORT_JOB]: importJob(parts),
 });

@@ -34,6 +34,16 @@ export async function prepareQueue(ownerUrl: string, appRole: string | null): Pr
       GRANT ALL ON ALL SEQUENCES IN SCHEMA graphile_worker TO ${role};
       GRANT EXECUTE ON ALL FUNCTIONS IN SCHEMA graphile_worker TO ${role};
     `);
+    // The queue's tables let nobody but their owner at a row unless a policy says so.
+    const { rows } = await pool.query<{ name: string }>(
+      `SELECT c.relname AS name FROM pg_class c JOIN pg_namespace n ON n.oid = c.relnamespace
+       WHERE n.nspname = 'graphile_worker' AND c.relrowsecurity AND NOT EXISTS (
+         SELECT FROM pg_policy p WHERE p.polrelid = c.oid AND p.polname = 'app_works')`,
+    );
+    for (const { name } of rows) {
+      const table = pg.escapeIdentifier(name);
+      await pool.query(`CREATE POLICY app_works ON graphile_worker.${table} TO ${role} USING (true) WITH CHECK (true)`);
+    }
   } finally {
     await pool.end();
   }

@@ -1,6 +1,6 @@
 import type { Transaction } from '../database/pool.ts';
 import { canonicalBytes } from './canonical.ts';
-import { appendLeaf, frontierRoot, leafHash, rootOfLeaves } from './merkle.ts';
+import { appendLeaf, frontierRoot, leafHash } from './merkle.ts';
 
 /** What a signature binds, as it stands in the record. */
 export interface StoredSignature {
@@ -48,16 +48,68 @@ export interface RowToAppend {
   readonly evidence: unknown;
 }
 
-const ROWS_AT_ONCE = 2000;
+const ROWS_AT_ONCE = 500;
+
+/** The rows of a batch as they were staged: what the event vouches for. */
+export interface StagedRows {
+  readonly count: number;
+  readonly root: Buffer | null;
+}
 
 /** Everything of an event that the record vouches for. */
-function vouchedFor(event: EventToAppend, rowsRoot: Buffer | null): Record<string, unknown> {
-  const { answer: _answer, commandHash, rows, ...rest } = event;
+function vouchedFor(event: Omit<EventToAppend, 'rows'>, staged: StagedRows): Record<string, unknown> {
+  const { answer: _answer, commandHash, ...rest } = event;
   return {
     ...rest,
     commandHash: commandHash.toString('hex'),
-    rowCount: rows.length,
-    rowsRoot: rowsRoot?.toString('hex') ?? null,
+    rowCount: staged.count,
+    rowsRoot: staged.root?.toString('hex') ?? null,
+  };
+}
+
+/**
+ * Writes the rows of a batch ahead of its event, part by part: a long list must neither hold the stream's head nor
+ * the process. The event that they hang under is appended last, with what `staged()` answers.
+ */
+export function stageRows(
+  tx: Transaction,
+  event: { readonly siteId: string; readonly streamId: string; readonly eventId: string },
+): { add(rows: readonly RowToAppend[]): Promise<void>; staged(): StagedRows } {
+  let frontier: Buffer[] = [];
+  let count = 0;
+  return {
+    async add(rows) {
+      for (let from = 0; from < rows.length; from += ROWS_AT_ONCE) {
+        const part = rows.slice(from, from + ROWS_AT_ONCE).map((row) => {
+          const canonical = canonicalBytes(row);
+          return { ...row, canonical, leaf: leafHash(canonical) };
+        });
+        await tx.query({
+          name: 'stage-rows',
+          text: `INSERT INTO event_row (site_id, stream_id, event_id, row, joint_id, make_id, payload, evidence, canonical, leaf)
+           SELECT $1, $2, $3, r.row, r.joint_id, r.make_id, r.payload, r.evidence, r.canonical, r.leaf
+           FROM unnest($4::int[], $5::uuid[], $6::uuid[], $7::jsonb[], $8::jsonb[], $9::bytea[], $10::bytea[])
+             AS r (row, joint_id, make_id, payload, evidence, canonical, leaf)`,
+          values: [
+            event.siteId,
+            event.streamId,
+            event.eventId,
+            part.map((_, index) => count + index),
+            part.map((row) => row.jointId),
+            part.map((row) => row.makeId),
+            part.map((row) => JSON.stringify(row.payload)),
+            part.map((row) => JSON.stringify(row.evidence)),
+            part.map((row) => row.canonical),
+            part.map((row) => row.leaf),
+          ],
+        });
+        for (const { leaf } of part) {
+          frontier = appendLeaf(frontier, count, leaf);
+          count += 1;
+        }
+      }
+    },
+    staged: () => ({ count, root: count > 0 ? frontierRoot(frontier) : null }),
   };
 }
 
@@ -66,37 +118,20 @@ function vouchedFor(event: EventToAppend, rowsRoot: Buffer | null): Record<strin
  * transaction: sequence and Merkle frontier come from it, and others wait for it as short a time as can be.
  * @returns the sequence number of the event
  */
-export async function appendEvent(tx: Transaction, event: EventToAppend): Promise<number> {
-  const rows = event.rows.map((row) => {
-    const canonical = canonicalBytes(row);
-    return { ...row, canonical, leaf: leafHash(canonical) };
-  });
-  const rowsRoot = rows.length > 0 ? rootOfLeaves(rows.map((row) => row.leaf)) : null;
-  const canonical = canonicalBytes(vouchedFor(event, rowsRoot));
-  const leaf = leafHash(canonical);
+export async function appendEvent(tx: Transaction, { rows, ...event }: EventToAppend): Promise<number> {
+  const stage = stageRows(tx, event);
+  await stage.add(rows);
+  return appendStaged(tx, event, stage.staged());
+}
 
-  // The rows first: a long list must not hold the head row.
-  for (let from = 0; from < rows.length; from += ROWS_AT_ONCE) {
-    const part = rows.slice(from, from + ROWS_AT_ONCE);
-    await tx.query(
-      `INSERT INTO event_row (site_id, stream_id, event_id, row, joint_id, make_id, payload, evidence, canonical, leaf)
-       SELECT $1, $2, $3, r.row, r.joint_id, r.make_id, r.payload, r.evidence, r.canonical, r.leaf
-       FROM unnest($4::int[], $5::uuid[], $6::uuid[], $7::jsonb[], $8::jsonb[], $9::bytea[], $10::bytea[])
-         AS r (row, joint_id, make_id, payload, evidence, canonical, leaf)`,
-      [
-        event.siteId,
-        event.streamId,
-        event.eventId,
-        part.map((_, index) => from + index),
-        part.map((row) => row.jointId),
-        part.map((row) => row.makeId),
-        part.map((row) => JSON.stringify(row.payload)),
-        part.map((row) => JSON.stringify(row.evidence)),
-        part.map((row) => row.canonical),
-        part.map((row) => row.leaf),
-      ],
-    );
-  }
+/** Appends an event whose rows, if it has any, were staged before: from here on the stream's head is locked. */
+export async function appendStaged(
+  tx: Transaction,
+  event: Omit<EventToAppend, 'rows'>,
+  staged: StagedRows,
+): Promise<number> {
+  const canonical = canonicalBytes(vouchedFor(event, staged));
+  const leaf = leafHash(canonical);
 
   const head = await tx.query<{ sequence: number; frontier: Buffer[] }>({
     name: 'lock-stream-head',
@@ -143,8 +178,8 @@ export async function appendEvent(tx: Transaction, event: EventToAppend): Promis
       event.signature ? JSON.stringify(event.signature) : null,
       event.reviewCodes,
       event.amends,
-      rows.length,
-      rowsRoot,
+      staged.count,
+      staged.root,
       canonical,
       leaf,
       event.commandHash,
