@@ -135,9 +135,14 @@ describe('a flange is accepted by its worst criterion', () => {
       seatingDesignLoad_N: 700_000,
     },
   };
-  const judge = (shape: { t: number; g0: number; g1: number; h: number }, allowable_MPa: number, modulus_MPa: number) =>
+  const judge = (
+    shape: { t: number; g0: number; g1: number; h: number; C?: number },
+    allowable_MPa: number,
+    modulus_MPa: number,
+  ) =>
     flangeStress({
       ...base,
+      boltCircle_mm: shape.C ?? base.boltCircle_mm,
       kind: 'integral',
       thickness_mm: shape.t,
       hub: { length_mm: shape.h, smallThickness_mm: shape.g0, largeThickness_mm: shape.g1 },
@@ -158,6 +163,7 @@ describe('a flange is accepted by its worst criterion', () => {
     { t: 25, g0: 8, g1: 12, h: 30 },
     { t: 45, g0: 12, g1: 25, h: 70 },
     { t: 20, g0: 25, g1: 45, h: 90 },
+    { t: 10, g0: 3, g1: 3.9, h: 20, C: 480 },
   ])('%j', (shape) => {
     const { longitudinalHub_MPa: hub, radial_MPa: radial, tangential_MPa: tangential } = judge(shape, 1e6, 1e9).seating;
     const needs = {
@@ -175,6 +181,7 @@ describe('a flange is accepted by its worst criterion', () => {
 
   it('where more than one kind governs', () => {
     expect(governing.size).toBeGreaterThanOrEqual(3);
+    expect([...governing]).toContain('hub');
   });
 
   it('and by its rigidity index of 1', () => {
