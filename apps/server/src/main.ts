@@ -1,3 +1,4 @@
+import { Console } from 'node:console';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import pg from 'pg';
@@ -18,6 +19,8 @@ import { repositoryRoot } from './platform/repository-root.ts';
 
 // Whatever the process writes (data, password, certificates) is its user's alone.
 process.umask(0o077);
+// Standard output is for announce alone: what packages print goes to standard error.
+globalThis.console = new Console(process.stderr, process.stderr);
 
 const log = createLog();
 const lifecycle = createLifecycle(log);
@@ -25,7 +28,7 @@ const lifecycle = createLifecycle(log);
 await lifecycle.start(async () => {
   const settings = readSettings(process.argv.slice(2), process.env);
   if (settings.help) {
-    console.log(usage);
+    process.stdout.write(`${usage}\n`);
     return;
   }
   const ownerUrl = await openDatabase(settings, lifecycle, log);
@@ -75,11 +78,11 @@ async function withPool<T>(pool: Database, work: (db: Database) => Promise<T>): 
 /** One line of JSON for programs, or a few for people. */
 function announce(settings: Settings, url: string, accounts: readonly DemoAccount[]): void {
   if (settings.json) {
-    console.log(JSON.stringify({ url, accounts }));
+    process.stdout.write(`${JSON.stringify({ url, accounts })}\n`);
     return;
   }
-  console.log(`Seatwell runs at ${url}  (Ctrl-C stops it)`);
-  for (const { role, email, password } of accounts) console.log(`  ${role}: ${email}  ${password}`);
+  process.stdout.write(`Seatwell runs at ${url}  (Ctrl-C stops it)\n`);
+  for (const { role, email, password } of accounts) process.stdout.write(`  ${role}: ${email}  ${password}\n`);
 }
 
 function ownVersion(): string {

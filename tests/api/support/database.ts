@@ -67,7 +67,7 @@ async function withServer(url: string, work: (client: pg.Client) => Promise<void
   }
 }
 
-function databaseUrl(serverUrl: string, name: string): string {
+export function databaseUrl(serverUrl: string, name: string): string {
   const url = new URL(serverUrl);
   url.pathname = `/${name}`;
   return url.href;

@@ -22,7 +22,6 @@ export const ERROR_CODES = [
   'too-large',
   'media-type-refused',
   'too-many-requests',
-  'job-not-finished',
   'busy',
   'internal',
 ] as const;
@@ -73,7 +72,6 @@ export const ERROR_CATALOGUE = {
     title: 'This kind of file is not accepted',
   },
   'too-many-requests': { status: 429, title: 'Too many tries' },
-  'job-not-finished': { status: 409, title: 'The job has not ended yet' },
   busy: { status: 503, title: 'The server is busy' },
   internal: { status: 500, title: 'Something went wrong on our side' },
 } as const satisfies Record<ErrorCode, { status: number; title: string }>;
