@@ -18,18 +18,30 @@ const inShutdown =
 
 /** The navigation in trade words. */
 export const navigation: readonly NavigationEntry[] = [
-  { key: 'nav-today', href: inShutdown(addresses.today), under: ['/shutdowns/:id/today'] },
+  {
+    key: 'nav-today',
+    href: inShutdown(addresses.today),
+    under: ['/shutdowns/:id/today', '/shutdowns/:id/reviews'],
+  },
   {
     key: 'nav-register',
     href: inShutdown(addresses.register),
-    under: ['/shutdowns/:id/register', '/shutdowns/:id/joints', '/shutdowns/:id/import'],
+    under: ['/shutdowns/:id/register', '/shutdowns/:id/joints', '/shutdowns/:id/import', '/shutdowns/:id/found-joints'],
   },
   { key: 'nav-areas', href: inShutdown(addresses.areas), under: ['/shutdowns/:id/areas'] },
-  { key: 'nav-packs', href: inShutdown(addresses.packs), under: ['/shutdowns/:id/packs'] },
+  {
+    key: 'nav-packs',
+    href: inShutdown(addresses.packs),
+    under: ['/shutdowns/:id/packs', '/shutdowns/:id/systems', '/shutdowns/:id/punch-items', '/shutdowns/:id/permits'],
+  },
   { key: 'nav-blinds', href: inShutdown(addresses.blinds), under: ['/shutdowns/:id/blinds'] },
   { key: 'nav-my-joints', href: inShutdown(addresses.myJoints), under: ['/shutdowns/:id/my-joints'] },
   { key: 'nav-procedures', href: () => addresses.procedures(), under: ['/site/procedures', '/site/data'] },
-  { key: 'nav-people', href: () => addresses.people(), under: ['/site/people', '/site/accounts'] },
+  {
+    key: 'nav-people',
+    href: () => addresses.people(),
+    under: ['/site/people', '/site/accounts', '/shutdowns/:id/talks'],
+  },
   { key: 'nav-tools', href: () => addresses.tools(), under: ['/site/tools'] },
   { key: 'nav-report', href: inShutdown(addresses.report), under: ['/shutdowns/:id/report'] },
 ];

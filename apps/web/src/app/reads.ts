@@ -1,16 +1,27 @@
 import type {
   AccountsAnswer,
+  AreasAnswer,
+  BlindsAnswer,
   ChoicesAnswer,
   CrewsAnswer,
   GasketDataAnswer,
   JointPage,
   LubricantsAnswer,
   MakerTorquesAnswer,
+  PackPage,
+  PacksAnswer,
   PeopleAnswer,
   PermitsAnswer,
+  PersonPage,
   ProceduresAnswer,
+  ProgressAnswer,
+  PunchItemsAnswer,
+  ReviewsAnswer,
   ShutdownAnswer,
+  SystemsAnswer,
+  TalksAnswer,
   TargetTablesAnswer,
+  TodayAnswer,
   ToolsAnswer,
 } from '@seatwell/contract';
 import { queryOptions } from '@tanstack/react-query';
@@ -39,7 +50,20 @@ export const crewsQuery = (shutdownId: string) => shutdownRead<CrewsAnswer>(shut
 export const permitsQuery = (shutdownId: string) => shutdownRead<PermitsAnswer>(shutdownId, '/permits');
 export const jointQuery = (shutdownId: string, jointId: string) =>
   shutdownRead<JointPage>(shutdownId, `/joints/${jointId}`);
+export const todayQuery = (shutdownId: string) => shutdownRead<TodayAnswer>(shutdownId, '/today');
+export const areasQuery = (shutdownId: string) => shutdownRead<AreasAnswer>(shutdownId, '/areas');
+export const progressQuery = (shutdownId: string, by: ProgressAnswer['by']) =>
+  shutdownRead<ProgressAnswer>(shutdownId, `/progress?by=${by}`);
+export const packsQuery = (shutdownId: string) => shutdownRead<PacksAnswer>(shutdownId, '/packs');
+export const packQuery = (shutdownId: string, packId: string) => shutdownRead<PackPage>(shutdownId, `/packs/${packId}`);
+export const systemsQuery = (shutdownId: string) => shutdownRead<SystemsAnswer>(shutdownId, '/systems');
+export const blindsQuery = (shutdownId: string) => shutdownRead<BlindsAnswer>(shutdownId, '/blinds');
+export const talksQuery = (shutdownId: string) => shutdownRead<TalksAnswer>(shutdownId, '/talks');
+export const reviewsQuery = (shutdownId: string) => shutdownRead<ReviewsAnswer>(shutdownId, '/reviews');
+export const punchItemsQuery = (shutdownId: string, closed: 'no' | 'yes' | 'any') =>
+  shutdownRead<PunchItemsAnswer>(shutdownId, `/punch-items?closed=${closed}`);
 
+export const personQuery = (personId: string) => siteRead<PersonPage>(`/people/${personId}`);
 export const peopleQuery = siteRead<PeopleAnswer>('/people');
 export const accountsQuery = siteRead<AccountsAnswer>('/accounts');
 export const toolsQuery = siteRead<ToolsAnswer>('/tools');

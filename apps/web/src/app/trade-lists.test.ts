@@ -17,6 +17,9 @@ describe('the lists that forms offer', () => {
     ['facings', lists.facings, contract.flangeSpecification.shape.facing.options],
     ['patterns', lists.patterns, contract.procedureContent.shape.pattern.options],
     ['clamped parts', lists.partKinds, contract.clampedPart.shape.kind.options],
+    ['roles', lists.roles, contract.ROLES],
+    ['qualifications', lists.qualifiedFor, contract.QUALIFIED_FOR],
+    ['tools', lists.toolKinds, contract.TOOL_KINDS],
   ])('%s are those of the API', (_name, offered, known) => {
     expect(offered).toEqual(known);
   });

@@ -104,3 +104,25 @@ export const partKinds = [
   'blind-flange',
   'cover',
 ] as const;
+export const roles = [
+  'technician',
+  'chargehand',
+  'inspector',
+  'engineer',
+  'coordinator',
+  'operations',
+  'store',
+  'witness',
+  'management',
+  'administrator',
+] as const;
+export const qualifiedFor = ['disassembly', 'assembly', 'face-inspection', ...tighteningMethods, 'testing'] as const;
+export const toolKinds = [
+  'torque-wrench',
+  'hydraulic-wrench',
+  'tensioner',
+  'pump',
+  'pressure-gauge',
+  'test-gauge',
+  'length-gauge',
+] as const;

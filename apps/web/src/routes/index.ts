@@ -1,4 +1,5 @@
 import { firstVisitRoute } from './first-visit.ts';
+import { jointRoute } from './joint.ts';
 import { meRoute } from './me.ts';
 import { registerRoute } from './register.ts';
 import { rootRoute } from './root.ts';
@@ -17,6 +18,6 @@ export const routeTree = rootRoute.addChildren([
     startRoute,
     shutdownsRoute,
     meRoute,
-    shutdownRoute.addChildren([shutdownStartRoute, registerRoute]),
+    shutdownRoute.addChildren([shutdownStartRoute, registerRoute, jointRoute]),
   ]),
 ]);

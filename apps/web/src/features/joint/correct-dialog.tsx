@@ -1,0 +1,65 @@
+import type { HistoryEntry, JointPage } from '@seatwell/contract';
+import { useState } from 'react';
+import { useCommand } from '../../app/use-command.ts';
+import { useText } from '../../texts/text-provider.tsx';
+import { Checkbox } from '../../ui/checkbox.tsx';
+import { NumberField } from '../../ui/number-field.tsx';
+import { TextField } from '../../ui/text-field.tsx';
+import { correctable, setAt } from './correctable.ts';
+import { DecisionDialog } from './decision-dialog.tsx';
+import { useEventSentence } from './use-event-sentence.ts';
+
+interface Props {
+  readonly page: JointPage;
+  readonly entry: HistoryEntry;
+  readonly onClose: () => void;
+}
+
+/** Replaces a fact by the right one: every number, word and tick of it can be changed. */
+export function CorrectDialog({ page, entry, onClose }: Props) {
+  const text = useText('joint');
+  const sentence = useEventSentence();
+  const correct = useCommand('corrected');
+  const [payload, setPayload] = useState(entry.payload as Record<string, unknown>);
+  const fields = correctable(payload);
+  const changed = JSON.stringify(payload) !== JSON.stringify(entry.payload);
+  return (
+    <DecisionDialog
+      title={text('correct-title')}
+      description={text('correct-detail', { what: sentence(entry) })}
+      sendLabel={text('amend-correct')}
+      reasonLabel={text('correct-reason')}
+      missing={changed ? undefined : text('correct-nothing')}
+      busy={correct.isPending}
+      error={correct.error}
+      onClose={onClose}
+      onSend={({ reason }) =>
+        correct.mutate(
+          {
+            subjectId: page.joint.jointId,
+            makeId: entry.makeId,
+            payload: { eventId: entry.eventId, payload, reason },
+          },
+          { onSuccess: onClose },
+        )
+      }
+    >
+      {fields.map(({ path, label, value }) => {
+        const change = (next: unknown) =>
+          setPayload((current) => setAt(current, path, next) as Record<string, unknown>);
+        const key = path.join('.');
+        if (typeof value === 'boolean') return <Checkbox key={key} label={label} checked={value} onChange={change} />;
+        if (typeof value === 'number')
+          return (
+            <NumberField
+              key={key}
+              label={label}
+              value={value}
+              onChange={(next) => next !== undefined && change(next)}
+            />
+          );
+        return <TextField key={key} label={label} value={value} onChange={change} />;
+      })}
+    </DecisionDialog>
+  );
+}

@@ -1,0 +1,42 @@
+/** One value of a recorded fact that can be corrected. */
+export interface Correctable {
+  readonly path: readonly (string | number)[];
+  readonly label: string;
+  readonly value: string | number | boolean;
+}
+
+// What binds a fact to other things is not typed anew: another tool or photo is another record.
+const bound = /(Id|Ids|photo|Photo|hash)$/;
+
+/** The values of a payload that a correction may change, with their names as words. */
+export function correctable(payload: unknown, path: readonly (string | number)[] = []): readonly Correctable[] {
+  if (Array.isArray(payload)) return payload.flatMap((each, index) => correctable(each, [...path, index]));
+  if (typeof payload === 'object' && payload !== null)
+    return Object.entries(payload).flatMap(([name, value]) =>
+      bound.test(name) ? [] : correctable(value, [...path, name]),
+    );
+  if (typeof payload === 'string' || typeof payload === 'number' || typeof payload === 'boolean')
+    return [{ path, label: labelOf(path), value: payload }];
+  return [];
+}
+
+/** `faces · 1 · flatness, mm`: the API's names are words of the trade with their unit. */
+function labelOf(path: readonly (string | number)[]): string {
+  return path
+    .map((part) => {
+      if (typeof part === 'number') return String(part + 1);
+      const [name = '', unit] = part.split('_');
+      const words = name.replaceAll(/([a-z])([A-Z0-9])/g, '$1 $2').toLowerCase();
+      return unit === undefined ? words : `${words}, ${unit.replace('Nm', 'N·m')}`;
+    })
+    .join(' · ');
+}
+
+/** The payload with one value replaced; nothing else is touched. */
+export function setAt(payload: unknown, path: readonly (string | number)[], value: unknown): unknown {
+  const [head, ...rest] = path;
+  if (head === undefined) return value;
+  if (Array.isArray(payload)) return payload.map((each, index) => (index === head ? setAt(each, rest, value) : each));
+  const held = payload as Record<string, unknown>;
+  return { ...held, [head]: setAt(held[head], rest, value) };
+}

@@ -1,0 +1,114 @@
+import type { MakeAnswer } from '@seatwell/contract';
+import type { MakeState } from '@seatwell/workflow';
+import { useFormat } from '../../format/format-provider.tsx';
+import { useText } from '../../texts/text-provider.tsx';
+import { Table } from '../../ui/table.tsx';
+import styles from './joint.module.css';
+
+interface PassRow {
+  readonly key: string;
+  readonly name: string;
+  readonly torque_Nm: number | null;
+  readonly pressure_MPa: number | null;
+  readonly state: string;
+  readonly stopped: boolean;
+}
+
+/** The passes of the procedure with their set values, and how far they have come. */
+export function PassesTable({ make, state }: { make: MakeAnswer; state: MakeState | undefined }) {
+  const text = useText('joint');
+  const format = useFormat();
+  const rows = usePassRows(make, state);
+  if (rows.length === 0) {
+    return (
+      <section className={styles.block}>
+        <h2>{text('passes')}</h2>
+        <p className={styles.soft}>{text('no-passes')}</p>
+      </section>
+    );
+  }
+  const pumped = rows.some((row) => row.pressure_MPa !== null);
+  return (
+    <section className={styles.block}>
+      <Table
+        caption={text('passes')}
+        rows={rows}
+        rowKey={(row) => row.key}
+        onPhone="table"
+        columns={[
+          { key: 'pass', header: text('pass'), rowHeader: true, cell: (row) => row.name },
+          {
+            key: 'set',
+            header: text('set'),
+            numeric: true,
+            cell: (row) => format.quantity('torque', row.torque_Nm),
+          },
+          ...(pumped
+            ? [
+                {
+                  key: 'pump',
+                  header: text('pump'),
+                  numeric: true,
+                  cell: (row: PassRow) => format.quantity('pressure', row.pressure_MPa),
+                },
+              ]
+            : []),
+          {
+            key: 'state',
+            header: text('state'),
+            cell: (row) => (row.stopped ? <span className={styles.stop}>{row.state}</span> : row.state),
+          },
+        ]}
+      />
+    </section>
+  );
+}
+
+function usePassRows(make: MakeAnswer, state: MakeState | undefined): readonly PassRow[] {
+  const text = useText('joint');
+  const format = useFormat();
+  const content = make.procedure?.content;
+  if (!content) return [];
+  const passState = (pass: number): Pick<PassRow, 'state' | 'stopped'> => {
+    const record = state?.passes.filter((each) => each.pass === pass).at(-1);
+    const done = state !== undefined && state.nextPass > pass;
+    if (done)
+      return { stopped: false, state: record ? text('done-at', { at: format.dayTime(record.endedAt) }) : text('done') };
+    if (record && !record.finished)
+      return {
+        stopped: true,
+        state: record.lastBolt === null ? text('stopped') : text('stopped-at', { bolt: format.count(record.lastBolt) }),
+      };
+    return { stopped: false, state: text('to-do') };
+  };
+  const passes =
+    make.target?.passes ?? content.passPercents.map((percent) => ({ percent, torque_Nm: null, pressure_MPa: null }));
+  const rows: PassRow[] = passes.map((pass, index) => ({
+    key: String(index),
+    name: text('pass-percent', { pass: format.count(index + 1), percent: format.percent(pass.percent / 100) }),
+    torque_Nm: pass.torque_Nm,
+    pressure_MPa: pass.pressure_MPa,
+    ...passState(index + 1),
+  }));
+  const last = passes.at(-1) ?? { torque_Nm: null, pressure_MPa: null };
+  const extra = (key: string, name: string, told: string): PassRow => ({
+    key,
+    name,
+    torque_Nm: last.torque_Nm,
+    pressure_MPa: last.pressure_MPa,
+    stopped: false,
+    state: told,
+  });
+  const tightAt = state?.tightAt ?? null;
+  if (content.finalRound)
+    rows.push(
+      extra(
+        'final',
+        text('final-round'),
+        tightAt === null ? text('until-no-nut-moves') : text('done-at', { at: format.dayTime(tightAt) }),
+      ),
+    );
+  if (content.relaxationPass)
+    rows.push(extra('relaxation', text('relaxation-pass'), state?.relaxationDone ? text('done') : text('to-do')));
+  return rows;
+}

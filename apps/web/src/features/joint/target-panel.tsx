@@ -1,0 +1,115 @@
+import type { CalcTargetResponse, JointPage, MakeAnswer } from '@seatwell/contract';
+import { useQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { addresses } from '../../app/addresses.ts';
+import { ErrorNotice } from '../../app/error-notice.tsx';
+import { useMay } from '../../app/session.ts';
+import { useGo } from '../../app/use-go.ts';
+import { useShutdownId } from '../../app/use-shutdown.ts';
+import { useFormat } from '../../format/format-provider.tsx';
+import { useText } from '../../texts/text-provider.tsx';
+import { Button } from '../../ui/button.tsx';
+import { Notice } from '../../ui/notice.tsx';
+import { Skeleton } from '../../ui/skeleton.tsx';
+import { approvedPayload, targetPreviewQuery } from '../engineering/target-preview.ts';
+import styles from './joint.module.css';
+import { jointState } from './shown-make.ts';
+import { useLimitName } from './use-limit-name.ts';
+import { WindowChart } from './window-chart.tsx';
+import { WindowTable } from './window-table.tsx';
+import { WorkingDialog } from './working-dialog.tsx';
+
+/** What the bolts are tightened to, between which limits, what governs, and from which sources. */
+export function TargetPanel({ page, make }: { page: JointPage; make: MakeAnswer }) {
+  const text = useText('joint');
+  const format = useFormat();
+  const limitName = useLimitName();
+  const shutdownId = useShutdownId();
+  const go = useGo();
+  const { target } = make;
+  if (!target) {
+    return (
+      <section className={styles.block}>
+        <h2>{text('no-target')}</h2>
+        <p className={styles.soft}>{text('no-target-detail')}</p>
+        <span>
+          <Button onClick={() => go(addresses.target(shutdownId, page.joint.jointId, { make: make.makeId }))}>
+            {text('set-target')}
+          </Button>
+        </span>
+      </section>
+    );
+  }
+  const title = [
+    target.boltStress_MPa === null || target.area === null
+      ? ''
+      : text('target-stress', {
+          stress: format.quantity('stress', target.boltStress_MPa),
+          area: text(`area-${target.area}`),
+        }),
+    target.boltLoad_N === null ? '' : text('target-load', { load: format.quantity('load', target.boltLoad_N) }),
+    target.torque_Nm === null ? '' : format.quantity('torque', target.torque_Nm),
+  ].filter(Boolean);
+  return (
+    <section className={styles.block}>
+      <h2>{text('target-title', { target: title.join(', ') })}</h2>
+      {target.shortfallReason !== null && (
+        <Notice kind="attention" title={text('outside-window')}>
+          <p>{target.shortfallReason}</p>
+        </Notice>
+      )}
+      <TargetWindow page={page} make={make} />
+      <p className={styles.soft}>
+        {target.governedBy !== null && text('governed-by', { limit: limitName(target.governedBy) })}{' '}
+        {text(`basis-${target.basis}`)} {text('sources-are', { sources: target.sources.join('; ') })}
+      </p>
+    </section>
+  );
+}
+
+/** The window of a calculated target, as it comes out with the inputs as they are now. */
+function TargetWindow({ page, make }: { page: JointPage; make: MakeAnswer }) {
+  const shutdownId = useShutdownId();
+  const may = useMay();
+  const payload = approvedPayload(page, make.makeId);
+  const calculated = make.target?.basis !== 'makers-torque' && payload !== undefined;
+  const joint = jointState(page);
+  const preview = useQuery({
+    ...targetPreviewQuery(shutdownId, joint.jointId, make.makeId, payload),
+    enabled: calculated && may('approve-target'),
+  });
+  if (!calculated || !may('approve-target')) return null;
+  if (preview.error) return <ErrorNotice error={preview.error} />;
+  if (!preview.data) return <Skeleton lines={6} />;
+  return preview.data.answer ? <WindowView answer={preview.data.answer} /> : null;
+}
+
+/** The window as a chart or as a table, and its working. */
+export function WindowView({ answer }: { answer: CalcTargetResponse }) {
+  const text = useText('joint');
+  const [asTable, setAsTable] = useState(false);
+  const [working, setWorking] = useState(false);
+  return (
+    <>
+      {asTable ? <WindowTable answer={answer} /> : <WindowChart answer={answer} />}
+      <span className={styles.actions}>
+        <Button kind="quiet" onClick={() => setAsTable(!asTable)}>
+          {text(asTable ? 'show-as-chart' : 'show-as-table')}
+        </Button>
+        {answer.working !== undefined && (
+          <Button kind="quiet" onClick={() => setWorking(true)}>
+            {text('working-and-sources')}
+          </Button>
+        )}
+      </span>
+      {answer.warnings.length > 0 && (
+        <ul>
+          {answer.warnings.map((warning) => (
+            <li key={warning.code}>{warning.message}</li>
+          ))}
+        </ul>
+      )}
+      {working && <WorkingDialog answer={answer} onClose={() => setWorking(false)} />}
+    </>
+  );
+}
