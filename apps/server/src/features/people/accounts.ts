@@ -1,6 +1,7 @@
 import type { AccountsAnswer } from '@seatwell/contract';
 import { dayOf } from '@seatwell/workflow';
 import { actionsOf } from '../reading/actions.ts';
+import { byText } from '../reading/by-text.ts';
 import { maybeDay, maybeInstant } from '../reading/days.ts';
 import { namesOf } from '../reading/names.ts';
 import type { SiteReading } from '../reading/reading.ts';
@@ -13,7 +14,6 @@ export async function accounts({ prisma, db, siteId, actor, now }: SiteReading):
   const [rows, grants, zone] = await Promise.all([
     prisma.account.findMany({
       where: { siteId },
-      orderBy: { email: 'asc' },
       select: { accountId: true, personId: true, email: true, closedAt: true, lockedUntil: true },
     }),
     prisma.roleGrant.findMany({ where: { siteId }, orderBy: [{ endedAt: 'desc' }, { grantId: 'asc' }] }),
@@ -42,7 +42,7 @@ export async function accounts({ prisma, db, siteId, actor, now }: SiteReading):
     grantsOf.set(grant.accountId, [...(grantsOf.get(grant.accountId) ?? []), row]);
   }
   return {
-    rows: rows.map(({ accountId, personId, email, closedAt, lockedUntil }) => ({
+    rows: rows.sort(byText((row) => row.email)).map(({ accountId, personId, email, closedAt, lockedUntil }) => ({
       accountId,
       person: names.of(personId),
       email,

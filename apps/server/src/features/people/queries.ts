@@ -3,6 +3,7 @@ import { dayOf } from '@seatwell/workflow';
 import type { Qualification } from '../../platform/database/generated/client.ts';
 import { Problem } from '../../platform/errors/problem.ts';
 import { actionsOf } from '../reading/actions.ts';
+import { byText } from '../reading/by-text.ts';
 import { daysAfter, dayText, LAPSING_DAYS, maybeInstant } from '../reading/days.ts';
 import type { SiteReading } from '../reading/reading.ts';
 import { siteZone } from '../reading/site-zone.ts';
@@ -35,7 +36,7 @@ const grouped = <T>(rows: readonly T[], key: (row: T) => string): Map<string, T[
 async function personRows({ prisma, siteId, now, db }: SiteReading, personId: string | null): Promise<PersonRow[]> {
   const one = personId ? { siteId, personId } : { siteId };
   const [persons, qualifications, crews, shutdowns, accounts, zone] = await Promise.all([
-    prisma.person.findMany({ where: one, orderBy: [{ name: 'asc' }, { personId: 'asc' }] }),
+    prisma.person.findMany({ where: one }),
     prisma.qualification.findMany({ where: one, orderBy: [{ validThrough: 'desc' }, { qualificationId: 'asc' }] }),
     prisma.crew.findMany({ where: personId ? { siteId, personIds: { has: personId } } : { siteId } }),
     prisma.shutdown.findMany({ where: { siteId }, select: { shutdownId: true, name: true } }),
@@ -51,17 +52,24 @@ async function personRows({ prisma, siteId, now, db }: SiteReading, personId: st
     for (const id of personIds) crewsOf.set(id, [...(crewsOf.get(id) ?? []), crew]);
   }
   const withAccount = new Set(accounts.map((row) => row.personId));
-  return persons.map((person) => ({
-    personId: person.personId,
-    name: person.name,
-    company: person.company,
-    badge: person.badge,
-    trade: person.trade,
-    erasedAt: maybeInstant(person.erasedAt),
-    qualifications: (qualificationsOf.get(person.personId) ?? []).map((row) => qualificationRow(row, today)),
-    crews: crewsOf.get(person.personId) ?? [],
-    hasAccount: withAccount.has(person.personId),
-  }));
+  return persons
+    .sort(
+      byText(
+        (row) => row.name,
+        (row) => row.personId,
+      ),
+    )
+    .map((person) => ({
+      personId: person.personId,
+      name: person.name,
+      company: person.company,
+      badge: person.badge,
+      trade: person.trade,
+      erasedAt: maybeInstant(person.erasedAt),
+      qualifications: (qualificationsOf.get(person.personId) ?? []).map((row) => qualificationRow(row, today)),
+      crews: crewsOf.get(person.personId) ?? [],
+      hasAccount: withAccount.has(person.personId),
+    }));
 }
 
 /** `GET /people` */

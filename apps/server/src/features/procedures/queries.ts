@@ -6,6 +6,7 @@ import type {
   TargetTablesAnswer,
 } from '@seatwell/contract';
 import { type Against, actionsOf } from '../reading/actions.ts';
+import { byText } from '../reading/by-text.ts';
 import { maybeInstant } from '../reading/days.ts';
 import { namesOf } from '../reading/names.ts';
 import type { SiteReading } from '../reading/reading.ts';
@@ -28,7 +29,7 @@ const against =
 export async function procedures({ prisma, db, siteId, actor }: SiteReading): Promise<ProceduresAnswer> {
   const rows = await prisma.procedureRevision.findMany({
     where: { siteId },
-    orderBy: [{ code: 'asc' }, { procedureId: 'asc' }, { revision: 'desc' }],
+    orderBy: { revision: 'desc' },
   });
   const names = await namesOf(
     db,
@@ -36,28 +37,35 @@ export async function procedures({ prisma, db, siteId, actor }: SiteReading): Pr
     rows.map((row) => row.approvedBy),
   );
   return {
-    rows: rows.map((row) => {
-      const state = row.supersededAt ? 'superseded' : row.approvedAt ? 'approved' : 'draft';
-      return {
-        procedureId: row.procedureId,
-        revision: row.revision,
-        code: row.code,
-        title: row.title,
-        content: row.content as unknown as ProcedureRow['content'],
-        contentHash: row.contentHash,
-        draftedAt: row.draftedAt.toISOString(),
-        approvedAt: maybeInstant(row.approvedAt),
-        approvedBy: names.maybe(row.approvedBy),
-        supersededAt: maybeInstant(row.supersededAt),
-        state,
-        actions: actionsOf(
-          actor,
-          ['procedure-drafted', 'procedure-approved', 'procedure-superseded'],
-          {},
-          against(state),
+    rows: rows
+      .sort(
+        byText(
+          (row) => row.code,
+          (row) => row.procedureId,
         ),
-      };
-    }),
+      )
+      .map((row) => {
+        const state = row.supersededAt ? 'superseded' : row.approvedAt ? 'approved' : 'draft';
+        return {
+          procedureId: row.procedureId,
+          revision: row.revision,
+          code: row.code,
+          title: row.title,
+          content: row.content as unknown as ProcedureRow['content'],
+          contentHash: row.contentHash,
+          draftedAt: row.draftedAt.toISOString(),
+          approvedAt: maybeInstant(row.approvedAt),
+          approvedBy: names.maybe(row.approvedBy),
+          supersededAt: maybeInstant(row.supersededAt),
+          state,
+          actions: actionsOf(
+            actor,
+            ['procedure-drafted', 'procedure-approved', 'procedure-superseded'],
+            {},
+            against(state),
+          ),
+        };
+      }),
     actions: actionsOf(actor, ['procedure-drafted'], {}),
   };
 }
@@ -67,12 +75,16 @@ async function sourced<C>(
   kind: 'gasket-data' | 'lubricant' | 'maker-torque',
   type: 'gasket-data-entered' | 'lubricant-entered' | 'maker-torque-entered',
 ) {
-  const rows = await prisma.sourcedData.findMany({
-    where: { siteId, kind },
-    orderBy: [{ name: 'asc' }, { dataId: 'asc' }],
-  });
+  const rows = await prisma.sourcedData.findMany({ where: { siteId, kind } });
   return {
-    rows: rows.map(({ dataId, name, hash, content }) => ({ dataId, name, hash, content: content as C })),
+    rows: rows
+      .sort(
+        byText(
+          (row) => row.name,
+          (row) => row.dataId,
+        ),
+      )
+      .map(({ dataId, name, hash, content }) => ({ dataId, name, hash, content: content as C })),
     actions: actionsOf(actor, [type], {}),
   };
 }
@@ -93,7 +105,7 @@ export const makerTorques = (reading: SiteReading): Promise<MakerTorquesAnswer> 
 export async function targetTables({ prisma, db, siteId, actor }: SiteReading): Promise<TargetTablesAnswer> {
   const rows = await prisma.targetTable.findMany({
     where: { siteId },
-    orderBy: [{ name: 'asc' }, { approvedAt: 'desc' }],
+    orderBy: { approvedAt: 'desc' },
   });
   const names = await namesOf(
     db,
@@ -101,7 +113,7 @@ export async function targetTables({ prisma, db, siteId, actor }: SiteReading): 
     rows.map((row) => row.approvedBy),
   );
   return {
-    rows: rows.map(({ tableId, name, content, approvedAt, approvedBy }) => ({
+    rows: rows.sort(byText((row) => row.name)).map(({ tableId, name, content, approvedAt, approvedBy }) => ({
       tableId,
       name,
       content: content as unknown as TargetTablesAnswer['rows'][number]['content'],

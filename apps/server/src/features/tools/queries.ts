@@ -2,6 +2,7 @@ import type { ToolRow, ToolsAnswer } from '@seatwell/contract';
 import { dayOf } from '@seatwell/workflow';
 import type { Calibration, Tool } from '../../platform/database/generated/client.ts';
 import { actionsOf } from '../reading/actions.ts';
+import { byText } from '../reading/by-text.ts';
 import { daysAfter, dayText, LAPSING_DAYS, maybeDay, maybeInstant } from '../reading/days.ts';
 import type { SiteReading } from '../reading/reading.ts';
 import { siteZone } from '../reading/site-zone.ts';
@@ -30,7 +31,7 @@ function toolState(tool: Tool, calibrations: readonly CalibrationRow[], inForce:
 /** `GET /tools`: each with the calibration that is in force today. */
 export async function tools({ prisma, db, siteId, actor, now }: SiteReading): Promise<ToolsAnswer> {
   const [rows, calibrations, zone] = await Promise.all([
-    prisma.tool.findMany({ where: { siteId }, orderBy: { tag: 'asc' } }),
+    prisma.tool.findMany({ where: { siteId } }),
     prisma.calibration.findMany({ where: { siteId }, orderBy: [{ calibratedOn: 'desc' }, { calibrationId: 'asc' }] }),
     siteZone(db, siteId),
   ]);
@@ -38,7 +39,7 @@ export async function tools({ prisma, db, siteId, actor, now }: SiteReading): Pr
   const ofTool = new Map<string, CalibrationRow[]>();
   for (const row of calibrations) ofTool.set(row.toolId, [...(ofTool.get(row.toolId) ?? []), calibrationRow(row)]);
   return {
-    rows: rows.map((tool) => {
+    rows: rows.sort(byText((row) => row.tag)).map((tool) => {
       const own = ofTool.get(tool.toolId) ?? [];
       const inForce = own.find((each) => each.calibratedOn <= today && each.validThrough >= today) ?? null;
       return {
