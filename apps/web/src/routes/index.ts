@@ -1,6 +1,8 @@
 import { firstVisitRoute } from './first-visit.ts';
+import { importRoute } from './import.ts';
 import { jointRoute } from './joint.ts';
 import { meRoute } from './me.ts';
+import { myJointsRoute } from './my-joints.ts';
 import { registerRoute } from './register.ts';
 import { rootRoute } from './root.ts';
 import { shutdownRoute } from './shutdown.ts';
@@ -9,6 +11,7 @@ import { shutdownsRoute } from './shutdowns.ts';
 import { signInRoute } from './sign-in.ts';
 import { signedInRoute } from './signed-in.ts';
 import { startRoute } from './start.ts';
+import { tightenRoute, workRoute } from './work.ts';
 
 // One line per route. Before the sign-in: below the root; of the site: below signedIn; of a shutdown: below shutdown.
 export const routeTree = rootRoute.addChildren([
@@ -18,6 +21,14 @@ export const routeTree = rootRoute.addChildren([
     startRoute,
     shutdownsRoute,
     meRoute,
-    shutdownRoute.addChildren([shutdownStartRoute, registerRoute, jointRoute]),
+    shutdownRoute.addChildren([
+      importRoute,
+      shutdownStartRoute,
+      registerRoute,
+      jointRoute,
+      myJointsRoute,
+      workRoute,
+      tightenRoute,
+    ]),
   ]),
 ]);

@@ -1,8 +1,12 @@
 // One line per feature: the catalogue's file name is the name given to useText().
 export { default as app } from './app.json';
 export { default as engineering } from './engineering.json';
+export { default as import } from './import.json';
 export { default as joint } from './joint.json';
+export { default as mine } from './mine.json';
 export { default as register } from './register.json';
 export { default as session } from './session.json';
+export { default as tightening } from './tightening.json';
 export { default as trade } from './trade.json';
 export { default as ui } from './ui.json';
+export { default as work } from './work.json';

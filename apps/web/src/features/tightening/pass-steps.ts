@@ -1,0 +1,59 @@
+import { type BoltPosition, tighteningSequence } from '@seatwell/calc';
+import type { ProcedureContent } from '@seatwell/contract';
+
+/** Bolts in labels of the procedure's numbering, tightened one after another or at once. */
+export type BoltStep = readonly number[];
+
+export interface PassPlan {
+  /** share of the target, percent */
+  readonly percent: number;
+  readonly steps: readonly BoltStep[];
+}
+
+export interface TighteningPlan {
+  /** the passes as they are recorded: as many as the procedure has percents */
+  readonly passes: readonly PassPlan[];
+  /** the clockwise round of the final round and of the relaxation pass */
+  readonly round: PassPlan;
+  readonly positions: readonly BoltPosition[];
+  /** the bolts of a step are tightened at the same time */
+  readonly atOnce: boolean;
+}
+
+/**
+ * The steps of every pass of a procedure on a joint, in the numbers that are chalked on the flange. Patterns that
+ * visit some bolts at 100 % before the round of all of them are recorded as one last pass.
+ * @throws CalcRefusal where the procedure does not fit the bolt count
+ */
+export function tighteningPlan(content: ProcedureContent, boltCount: number): TighteningPlan {
+  const sequence = tighteningSequence({
+    boltCount,
+    pattern: content.pattern,
+    numbering: content.numbering,
+    passPercents: content.passPercents,
+    ...(content.group !== null && content.group > 1 ? { group: content.group } : {}),
+    ...(content.tools > 1 ? { tools: content.tools } : {}),
+  });
+  const pattern = sequence.passes.filter((pass) => pass.kind === 'pattern');
+  const round = sequence.passes.find((pass) => pass.kind === 'final-round');
+  const last = content.passPercents.length - 1;
+  return {
+    passes: content.passPercents.map((percent, index) => ({
+      percent,
+      steps: index < last ? (pattern[index]?.steps ?? []) : pattern.slice(last).flatMap((pass) => pass.steps),
+    })),
+    round: { percent: 100, steps: round?.steps ?? [] },
+    positions: sequence.positions,
+    atOnce: content.tools > 1,
+  };
+}
+
+/** Number of different bolts in the first steps. */
+export function boltsIn(steps: readonly BoltStep[], done = steps.length): number {
+  return new Set(steps.slice(0, done).flat()).size;
+}
+
+/** Label of the bolt that was done last; null when none was. */
+export function lastBoltOf(steps: readonly BoltStep[], done: number): number | null {
+  return steps.slice(0, done).at(-1)?.at(-1) ?? null;
+}

@@ -1,0 +1,23 @@
+import type { ToolSetting } from '@seatwell/contract';
+import { useFormat } from '../../format/format-provider.tsx';
+import styles from './tightening.module.css';
+
+/** The number that is set, as it stands on the dial. */
+export function useDial(): (set: ToolSetting) => { number: string; unit: string } {
+  const format = useFormat();
+  return ({ asEntered }) => {
+    const decimals = Math.min(3, (String(asEntered.value).split('.')[1] ?? '').length);
+    return { number: format.number(asEntered.value, decimals), unit: asEntered.unit };
+  };
+}
+
+/** The set value, readable from arm's length. */
+export function SetValue({ set }: { set: ToolSetting }) {
+  const dial = useDial()(set);
+  return (
+    <p className={styles.value}>
+      <span className={styles.number}>{dial.number}</span>
+      <span className={styles.unit}>{dial.unit}</span>
+    </p>
+  );
+}

@@ -1,0 +1,52 @@
+import type { CommandAnswer, ShutdownEventType, ShutdownPayload } from '@seatwell/contract';
+import { useState } from 'react';
+import { useCommand } from '../../app/use-command.ts';
+import { useText } from '../../texts/text-provider.tsx';
+import { useAnnouncer } from '../../ui/toast.tsx';
+
+export interface FactOptions {
+  readonly performedBy?: readonly string[];
+  readonly signature?: { readonly secret: string; readonly meaning: string };
+  readonly at?: Date;
+}
+
+export interface Fact<Payload> {
+  readonly record: (payload: Payload, options?: FactOptions) => void;
+  /** records what was refused last as already done: it is kept and waits for review */
+  readonly keepForReview: () => void;
+  readonly busy: boolean;
+  readonly error: unknown;
+  readonly reset: () => void;
+}
+
+/** Records a fact about a joint and says what became of it. */
+export function useFact<T extends ShutdownEventType>(
+  type: T,
+  subject: { readonly jointId: string; readonly makeId: string | null },
+  onDone: (answer: CommandAnswer) => void,
+): Fact<ShutdownPayload<T>> {
+  const text = useText('work');
+  const { toast } = useAnnouncer();
+  const command = useCommand(type);
+  const [last, setLast] = useState<{ payload: ShutdownPayload<T>; options: FactOptions } | null>(null);
+
+  const send = (payload: ShutdownPayload<T>, options: FactOptions, alreadyDone: boolean) => {
+    setLast({ payload, options });
+    command.mutate(
+      { subjectId: subject.jointId, makeId: subject.makeId, payload, alreadyDone, ...options },
+      {
+        onSuccess: (answer) => {
+          toast({ message: text(answer.disposition === 'needs-review' ? 'kept-for-review' : 'recorded') });
+          onDone(answer);
+        },
+      },
+    );
+  };
+  return {
+    record: (payload, options = {}) => send(payload, options, false),
+    keepForReview: () => last && send(last.payload, last.options, true),
+    busy: command.isPending,
+    error: command.error,
+    reset: command.reset,
+  };
+}
