@@ -52,8 +52,8 @@ export interface Plant {
 }
 
 /** A server on a database of its own, set up by its administrator. */
-export async function openPlant(): Promise<Plant> {
-  const database = await createTestDatabase();
+export async function openPlant(given?: TestDatabase): Promise<Plant> {
+  const database = given ?? (await createTestDatabase());
   const owner = new pg.Client({ connectionString: database.url });
   await owner.connect();
   const roles = await prepareRoles(owner);

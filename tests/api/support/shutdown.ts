@@ -1,5 +1,6 @@
 import type { Criticality, JointKind, JointSpecification, MakePlan, Payload } from '@seatwell/contract';
 import { uuidv7 } from 'uuidv7';
+import { createTestDatabase, type TestDatabase } from './database.ts';
 import { accepted, command, engage, openPlant, type Plant, type SignedIn, siteCommand } from './plant.ts';
 
 /** A shutdown in progress: people of every role, an approved procedure, a calibrated wrench, a briefed crew. */
@@ -53,8 +54,11 @@ export const procedureContent = (lubricantId: string): Payload<'procedure-drafte
   cautions: ['Keep out of the line of fire of the bolts.'],
 });
 
-export async function openShutdown(): Promise<Shutdown> {
-  const plant = await openPlant();
+export const openShutdown = async (): Promise<Shutdown> => openShutdownOn(await createTestDatabase());
+
+/** The same on a database that is given: benches bring their own. */
+export async function openShutdownOn(database: TestDatabase): Promise<Shutdown> {
+  const plant = await openPlant(database);
   plant.now = new Date('2027-03-09T08:00:00Z');
   const [coordinator, engineer, operations, technician, mate, chargehand, inspector, witness] = await Promise.all([
     engage(plant, 'coordinator', 'Cora Dinator', { company: 'Owner' }),
