@@ -169,6 +169,13 @@ describe('hydraulic wrench', () => {
     expect(resultingTorque_Nm).toBeCloseTo(1000, 9);
   });
 
+  it('warns when the gauge changes the torque by more than 3 %', () => {
+    const codes = (torque_Nm: number) => hydraulicPressure({ torque_Nm, ...wrench }).warnings.map(({ code }) => code);
+    expect(codes(1025)).toEqual([]);
+    expect(codes(1029)).toEqual([]);
+    expect(codes(1035)).toEqual(['gauge-coarse']);
+  });
+
   it('stays on the chart and within half a division', () => {
     fc.assert(
       fc.property(fc.double({ min: 500, max: 3500, noNaN: true }), (torque_Nm) => {
