@@ -3,6 +3,7 @@ export { default as app } from './app.json';
 export { default as engineering } from './engineering.json';
 export { default as import } from './import.json';
 export { default as joint } from './joint.json';
+export { default as jointForm } from './joint-form.json';
 export { default as mine } from './mine.json';
 export { default as register } from './register.json';
 export { default as session } from './session.json';

@@ -1,0 +1,73 @@
+import type { ImportChoices, ImportDraft, ImportPreview } from '@seatwell/contract';
+import { useState } from 'react';
+import { addresses } from '../../app/addresses.ts';
+import { ErrorNotice } from '../../app/error-notice.tsx';
+import { useShutdownId } from '../../app/use-shutdown.ts';
+import { useFormat } from '../../format/format-provider.tsx';
+import { useText } from '../../texts/text-provider.tsx';
+import { Figure, FigureRow } from '../../ui/figure.tsx';
+import { Link } from '../../ui/link.tsx';
+import { Notice } from '../../ui/notice.tsx';
+import { PageHeader } from '../../ui/page-header.tsx';
+import { ColumnsSection } from './columns-section.tsx';
+import { ConfirmBar } from './confirm-bar.tsx';
+import styles from './import.module.css';
+import { NamedSection } from './named-section.tsx';
+import { PreviewTabs } from './preview-tabs.tsx';
+import { QuestionsSection } from './questions-section.tsx';
+import { usePreview } from './use-import.ts';
+
+/** What sections are given to change the choices; the file is read again when the person says so. */
+export interface ChoicesProps {
+  readonly preview: ImportPreview;
+  readonly choices: ImportChoices;
+  readonly onChange: (choices: ImportChoices) => void;
+}
+
+/** The preview: what would become of the register, every cell that is wrong, and the choices behind it. */
+export function PreviewPage({ draft, preview }: { draft: ImportDraft; preview: ImportPreview }) {
+  const text = useText('import');
+  const format = useFormat();
+  const shutdownId = useShutdownId();
+  const again = usePreview(preview.importId);
+  const [edited, setEdited] = useState<ImportChoices>();
+  const choices = edited ?? preview.choices;
+  const { counts } = preview;
+  const props: ChoicesProps = { preview, choices, onChange: setEdited };
+  const readAgain = () => again.mutate(choices, { onSuccess: () => setEdited(undefined) });
+  return (
+    <div className={styles.page}>
+      <PageHeader
+        title={text('preview-title', { count: counts.rows, rows: format.count(counts.rows), file: preview.fileName })}
+        documentTitle={text('title')}
+        over={<Link href={addresses.importRegister(shutdownId)}>{text('other-file')}</Link>}
+        sub={text('nothing-recorded')}
+      />
+      <FigureRow>
+        <Figure value={format.count(counts.new)} label={text('count-new')} />
+        <Figure value={format.count(counts.changed)} label={text('count-changed')} />
+        <Figure value={format.count(counts.same)} label={text('count-same')} />
+        <Figure
+          value={format.count(counts.error)}
+          label={text('count-error')}
+          tone={counts.error > 0 ? 'attention' : 'plain'}
+        />
+      </FigureRow>
+      <QuestionsSection {...props} />
+      {preview.stops.length > 0 && (
+        <Notice kind="attention" title={text('before-import')}>
+          <ul className={styles.plainList}>
+            {preview.stops.map((stop) => (
+              <li key={stop.code}>{stop.message}</li>
+            ))}
+          </ul>
+        </Notice>
+      )}
+      <PreviewTabs key={preview.previewId} preview={preview} />
+      <NamedSection {...props} />
+      <ColumnsSection {...props} draft={draft} />
+      <ErrorNotice error={again.error} />
+      <ConfirmBar preview={preview} edited={edited !== undefined} reading={again.isPending} onReadAgain={readAgain} />
+    </div>
+  );
+}

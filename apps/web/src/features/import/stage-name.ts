@@ -1,0 +1,11 @@
+import { STAGES, type Stage } from '@seatwell/contract';
+import { useText } from '../../texts/text-provider.tsx';
+
+/** The name of a stage as it came from the server. */
+export function useStageName(): (stage: string | null) => string {
+  const text = useText('import');
+  return (stage) => {
+    const known = STAGES.find((each) => each === stage);
+    return known ? text(`stage-${known satisfies Stage}`) : text('nothing');
+  };
+}

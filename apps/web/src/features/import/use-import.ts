@@ -1,0 +1,146 @@
+import type {
+  ImportAnswer,
+  ImportChoicesInput,
+  ImportDraft,
+  ImportOutcome,
+  ImportPreview,
+  ImportProblemsPage,
+  ImportRowsPage,
+  ImportStarted,
+  ImportState,
+} from '@seatwell/contract';
+import { queryOptions, useInfiniteQuery, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useRef } from 'react';
+import { request, withQuery } from '../../app/api-client.ts';
+import { ApiProblem } from '../../app/api-problem.ts';
+import { shutdownKey, siteKey } from '../../app/query-client.ts';
+import { newId } from '../../app/send-command.ts';
+import { sessionQuery } from '../../app/session.ts';
+import { useShutdownId } from '../../app/use-shutdown.ts';
+
+const path = (shutdownId: string, importId = '', more = '') =>
+  `/shutdowns/${shutdownId}/imports${importId === '' ? '' : `/${importId}`}${more}`;
+
+// Apart from the shutdown's key: its rows are as the preview found them, whatever else happens meanwhile.
+const key = (importId: string, ...more: readonly unknown[]) => siteKey('imports', importId, ...more);
+
+/** Address of the sample register. */
+export const sampleAddress = (shutdownId: string): string => `/api/v1${path(shutdownId, 'sample')}`;
+
+export function useUpload() {
+  const shutdownId = useShutdownId();
+  return useMutation({
+    mutationFn: (file: File) => {
+      const body = new FormData();
+      body.append('file', file, file.name);
+      return request<ImportDraft>(path(shutdownId), { method: 'POST', body });
+    },
+  });
+}
+
+export const importQuery = (shutdownId: string, importId: string) =>
+  queryOptions({
+    queryKey: key(importId),
+    queryFn: ({ signal }) => request<ImportState>(path(shutdownId, importId), { signal }),
+    staleTime: Number.POSITIVE_INFINITY,
+  });
+
+/** Reads the file with these choices; the answer takes the place of the preview there was. */
+export function usePreview(importId: string) {
+  const shutdownId = useShutdownId();
+  const queries = useQueryClient();
+  return useMutation({
+    mutationFn: (choices: ImportChoicesInput) =>
+      request<ImportPreview>(path(shutdownId, importId, '/choices'), { method: 'PUT', body: choices }),
+    onSuccess: (preview) =>
+      queries.setQueryData(importQuery(shutdownId, importId).queryKey, (known) => known && { ...known, preview }),
+  });
+}
+
+/** Rows of the preview by what would become of them, page by page. */
+export function useImportRows(preview: ImportPreview, kind: ImportOutcome) {
+  const shutdownId = useShutdownId();
+  return useInfiniteQuery({
+    queryKey: key(preview.importId, preview.previewId, 'rows', kind),
+    queryFn: ({ pageParam, signal }) =>
+      request<ImportRowsPage>(withQuery(path(shutdownId, preview.importId, '/rows'), { kind, cursor: pageParam }), {
+        signal,
+      }),
+    initialPageParam: '0',
+    getNextPageParam: (page) => page.next,
+    staleTime: Number.POSITIVE_INFINITY,
+  });
+}
+
+/** Cells that are wrong or deserve a look, page by page. */
+export function useImportProblems(preview: ImportPreview) {
+  const shutdownId = useShutdownId();
+  return useInfiniteQuery({
+    queryKey: key(preview.importId, preview.previewId, 'problems'),
+    queryFn: ({ pageParam, signal }) =>
+      request<ImportProblemsPage>(withQuery(path(shutdownId, preview.importId, '/problems'), { cursor: pageParam }), {
+        signal,
+      }),
+    initialPageParam: '0',
+    getNextPageParam: (page) => page.next,
+    staleTime: Number.POSITIVE_INFINITY,
+  });
+}
+
+/** Confirms what the preview shows. Where no answer came, the same confirmation is sent under the same id again. */
+export function useConfirm(preview: ImportPreview) {
+  const shutdownId = useShutdownId();
+  const kept = useRef<{ said: string; body: object } | null>(null);
+  return useMutation({
+    mutationFn: async (leaveOutRowsInError: boolean) => {
+      const said = `${preview.previewId} ${leaveOutRowsInError}`;
+      if (kept.current?.said !== said) {
+        const body = {
+          eventId: newId(),
+          previewId: preview.previewId,
+          leaveOutRowsInError,
+          deviceTime: new Date().toISOString(),
+          device: navigator.userAgent.slice(0, 120),
+        };
+        kept.current = { said, body };
+      }
+      try {
+        const body = kept.current.body;
+        return await request<ImportStarted>(path(shutdownId, preview.importId, '/confirm'), { method: 'POST', body });
+      } catch (error) {
+        if (error instanceof ApiProblem && error.code !== 'no-answer') kept.current = null;
+        throw error;
+      }
+    },
+  });
+}
+
+interface ProblemOfJob {
+  readonly problem: { readonly type?: string; readonly title: string; readonly detail: string; readonly errors: [] };
+}
+
+export interface ImportJob {
+  readonly state: 'waiting' | 'running' | 'done' | 'failed';
+  readonly done: number;
+  readonly total: number;
+  readonly result: ImportAnswer | ProblemOfJob | null;
+}
+
+/** How far the import is; asked again until it has ended, then everything of the shutdown is made fresh. */
+export function useImportJob(jobId: string | undefined) {
+  const shutdownId = useShutdownId();
+  const queries = useQueryClient();
+  return useQuery({
+    queryKey: siteKey('import-job', jobId),
+    enabled: jobId !== undefined,
+    queryFn: async ({ signal }) => {
+      const job = await request<ImportJob>(`/jobs/${jobId}`, { signal });
+      if (job.state === 'done') {
+        await queries.invalidateQueries({ queryKey: shutdownKey(shutdownId) });
+        await queries.invalidateQueries({ queryKey: sessionQuery.queryKey });
+      }
+      return job;
+    },
+    refetchInterval: ({ state }) => (state.data?.state === 'done' || state.data?.state === 'failed' ? false : 500),
+  });
+}
