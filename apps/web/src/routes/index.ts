@@ -1,3 +1,5 @@
+import { addJointRoute } from './add-joint.ts';
+import { editJointRoute } from './edit-joint.ts';
 import { firstVisitRoute } from './first-visit.ts';
 import { importRoute } from './import.ts';
 import { jointRoute } from './joint.ts';
@@ -25,6 +27,8 @@ export const routeTree = rootRoute.addChildren([
       importRoute,
       shutdownStartRoute,
       registerRoute,
+      addJointRoute,
+      editJointRoute,
       jointRoute,
       myJointsRoute,
       workRoute,

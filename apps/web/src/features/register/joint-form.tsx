@@ -1,0 +1,87 @@
+import type { ChoicesAnswer } from '@seatwell/contract';
+import { type FormEvent, type ReactNode, useState } from 'react';
+import { ErrorNotice } from '../../app/error-notice.tsx';
+import { useText } from '../../texts/text-provider.tsx';
+import { Button } from '../../ui/button.tsx';
+import { StickyActionBar } from '../../ui/sticky-action-bar.tsx';
+import { TextField } from '../../ui/text-field.tsx';
+import { FlangeFields } from './flange-fields.tsx';
+import { GasketFields } from './gasket-fields.tsx';
+import { type JointDraft, jointMissing } from './joint-draft.ts';
+import styles from './joint-form.module.css';
+import { MakeFields } from './make-fields.tsx';
+import { PlaceFields } from './place-fields.tsx';
+import { ServiceFields } from './service-fields.tsx';
+import { StackFields } from './stack-fields.tsx';
+
+export interface DraftProps {
+  readonly draft: JointDraft;
+  readonly onChange: (part: Partial<JointDraft>) => void;
+}
+
+interface Props {
+  readonly start: JointDraft;
+  readonly choices: ChoicesAnswer;
+  /** a new joint comes with its first make */
+  readonly isNew: boolean;
+  readonly sendLabel: string;
+  /** asked for where a joint is changed */
+  readonly children?: ReactNode;
+  readonly missing?: string | undefined;
+  readonly busy: boolean;
+  readonly error: unknown;
+  readonly onSend: (draft: JointDraft) => void;
+  readonly onCancel: () => void;
+}
+
+/** Everything that the register says of a joint; the standard fills the bolts in, and asks where it leaves them open. */
+export function JointForm(props: Props) {
+  const text = useText('jointForm');
+  const [draft, setDraft] = useState(props.start);
+  const change = (part: Partial<JointDraft>) => setDraft((current) => ({ ...current, ...part }));
+  const lacking = jointMissing(draft);
+  const missing = (lacking && text(lacking)) ?? props.missing;
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (!missing && !props.busy) props.onSend(draft);
+  };
+  return (
+    <form onSubmit={submit} noValidate className={styles.form}>
+      <PlaceFields draft={draft} onChange={change} choices={props.choices} />
+      <FlangeFields draft={draft} onChange={change} />
+      <GasketFields draft={draft} onChange={change} />
+      <StackFields draft={draft} onChange={change} />
+      <ServiceFields draft={draft} onChange={change} />
+      {props.isNew && <MakeFields draft={draft} onChange={change} choices={props.choices} />}
+      <TextField
+        label={text('remark')}
+        optional
+        lines={2}
+        value={draft.remark}
+        onChange={(remark) => change({ remark })}
+      />
+      {props.children}
+      <ErrorNotice error={props.error} />
+      <StickyActionBar
+        actions={
+          <>
+            <Button onClick={props.onCancel}>{text('cancel')}</Button>
+            <Button kind="primary" type="submit" busy={props.busy} disabledReason={missing}>
+              {props.sendLabel}
+            </Button>
+          </>
+        }
+      />
+    </form>
+  );
+}
+
+/** A group of fields under one name. */
+export function FieldGroup({ legend, children }: { legend: string; children: ReactNode }) {
+  return (
+    <fieldset className={styles.group}>
+      <legend className={styles.legend}>{legend}</legend>
+      <div className={styles.fields}>{children}</div>
+    </fieldset>
+  );
+}

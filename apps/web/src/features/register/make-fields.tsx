@@ -1,0 +1,55 @@
+import type { ChoicesAnswer } from '@seatwell/contract';
+import { makePurposes, proofWays, workScopes } from '../../app/trade-lists.ts';
+import { useTrade } from '../../app/use-trade.ts';
+import { useText } from '../../texts/text-provider.tsx';
+import { DateField } from '../../ui/date-field.tsx';
+import { Select } from '../../ui/select.tsx';
+import { type DraftProps, FieldGroup } from './joint-form.tsx';
+
+/** The first make of a new joint. */
+export function MakeFields({ draft, onChange, choices }: DraftProps & { choices: ChoicesAnswer }) {
+  const text = useText('jointForm');
+  const trade = useTrade();
+  return (
+    <FieldGroup legend={text('make')}>
+      <Select
+        label={text('purpose')}
+        value={draft.purpose}
+        onChange={(purpose) => onChange({ purpose })}
+        options={makePurposes.map((value) => ({ value, label: trade.word('purpose', value) }))}
+      />
+      <Select
+        label={text('work-scope')}
+        value={draft.workScope}
+        onChange={(workScope) => onChange({ workScope })}
+        options={workScopes.map((value) => ({ value, label: trade.word('scope', value) }))}
+      />
+      <Select
+        label={text('proof')}
+        value={draft.proof}
+        onChange={(proof) => onChange({ proof })}
+        options={proofWays.map((value) => ({ value, label: trade.word('proof', value) }))}
+      />
+      <DateField
+        label={text('planned-on')}
+        optional
+        value={draft.plannedOn}
+        onChange={(plannedOn) => onChange({ plannedOn })}
+      />
+      <Select
+        label={text('crew')}
+        optional
+        value={draft.crewId}
+        onChange={(crewId) => onChange({ crewId })}
+        options={choices.crews.map((crew) => ({ value: crew.crewId, label: crew.code, detail: crew.company }))}
+      />
+      <Select
+        label={text('pack')}
+        optional
+        value={draft.packId}
+        onChange={(packId) => onChange({ packId })}
+        options={choices.packs.map((pack) => ({ value: pack.packId, label: pack.number }))}
+      />
+    </FieldGroup>
+  );
+}
