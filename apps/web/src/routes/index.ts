@@ -1,5 +1,6 @@
 import { addJointRoute } from './add-joint.ts';
 import { editJointRoute } from './edit-joint.ts';
+import { foundRoute, handOverRoute, packTestRoute, signRoute, talkRoute } from './field.ts';
 import { firstVisitRoute } from './first-visit.ts';
 import { importRoute } from './import.ts';
 import { jointRoute } from './joint.ts';
@@ -33,6 +34,11 @@ export const routeTree = rootRoute.addChildren([
       myJointsRoute,
       workRoute,
       tightenRoute,
+      signRoute,
+      foundRoute,
+      talkRoute,
+      packTestRoute,
+      handOverRoute,
     ]),
   ]),
 ]);

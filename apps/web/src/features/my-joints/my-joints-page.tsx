@@ -1,8 +1,7 @@
-import type { MyJointRow, MyJointsAnswer } from '@seatwell/contract';
+import type { MyJointRow } from '@seatwell/contract';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
-import { shutdownRead } from '../../app/reads.ts';
 import { useMay } from '../../app/session.ts';
 import { useGo } from '../../app/use-go.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
@@ -18,8 +17,7 @@ import { fieldAddresses } from '../work/addresses.ts';
 import { groupMine, type SignatureKind, searchMine } from './groups.ts';
 import { JointCard } from './joint-card.tsx';
 import styles from './my-joints.module.css';
-
-export const myJointsQuery = (shutdownId: string) => shutdownRead<MyJointsAnswer>(shutdownId, '/my-joints');
+import { myJointsQuery } from './my-joints-query.ts';
 
 /** What the person can do now, the most dangerous first; then what waits, and for whom. */
 export function MyJointsPage() {
