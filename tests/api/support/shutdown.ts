@@ -296,7 +296,7 @@ export interface ListedJoint {
   readonly tag: string;
 }
 
-interface JointOptions {
+export interface JointOptions {
   readonly criticality?: Criticality;
   readonly kind?: JointKind;
   readonly specification?: JointSpecification;

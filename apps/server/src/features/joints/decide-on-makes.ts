@@ -116,7 +116,9 @@ export async function judgeJoint(
       { path: 'makeId', code: 'unknown-make', message: joint.tag },
     ]);
   }
-  const newTarget = type === 'target-approved' ? await computeTarget(facts, joint, make, row.payload as never) : null;
+  // Without a procedure there is nothing to compute by: the rules say so, beside whatever else stops it.
+  const newTarget =
+    type === 'target-approved' && make.procedure ? await computeTarget(facts, joint, make, row.payload as never) : null;
   const context = await ruleContext(input, facts, joint, make, row.payload, newTarget, named);
   const decided = decide({ type, payload: row.payload }, context, { kind, alreadyDone: input.alreadyDone });
   if (decided.outcome === 'refuse') {

@@ -1,0 +1,4 @@
+import { ORDER_CASES } from './order-cases.ts';
+import { testRules } from './rule-case.ts';
+
+testRules(ORDER_CASES);
