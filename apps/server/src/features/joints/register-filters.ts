@@ -13,22 +13,24 @@ export class Values {
   }
 }
 
-const RELAXATION_DUE = (now: string): string => `EXISTS (SELECT FROM make m WHERE m.site_id = j.site_id
-  AND m.shutdown_id = j.shutdown_id AND m.make_id = j.make_id AND m.relaxation_due_at <= ${now}::timestamptz)`;
+type InShutdown = Pick<Reading, 'siteId' | 'shutdownId' | 'shutdown' | 'now'>;
 
-/** What a joint waits for at an instant: the stored answer, and what time alone has changed since. */
-const waitsNow = (now: string, lapsedBefore: string): string => `CASE
+/** The make that the row shows has its relaxation pass due now. Asked once of the few makes that have one due. */
+const relaxationDueNow = ({ siteId, shutdownId, now }: InShutdown, values: Values): string => `j.make_id IN (
+  SELECT m.make_id FROM make m WHERE m.site_id = ${values.add(siteId)} AND m.shutdown_id = ${values.add(shutdownId)}
+    AND m.relaxation_due_at <= ${values.add(now)}::timestamptz)`;
+
+/** What a joint `j` waits for at this moment: the stored answer, and what time alone has changed since. */
+export function waitsNowSql(reading: InShutdown, values: Values): string {
+  const lapse_ms = reading.shutdown.settings.faceAcceptanceLapses_h * HOUR_MS;
+  const lapsedBefore = values.add(new Date(Date.parse(reading.now) - lapse_ms).toISOString());
+  return `CASE
   WHEN j.waits_for = 'nip-up' AND j.stage_since < ${lapsedBefore}::timestamptz THEN 'faces-again'
-  WHEN j.waits_for IN ('check', 'witness') AND ${RELAXATION_DUE(now)} THEN 'relaxation-pass'
+  WHEN j.waits_for IN ('check', 'witness') AND ${relaxationDueNow(reading, values)} THEN 'relaxation-pass'
   ELSE j.waits_for END`;
-
-/** `waitsNow` for a read, with its values. */
-export function waitsNowSql({ shutdown, now }: Pick<Reading, 'shutdown' | 'now'>, values: Values): string {
-  const lapsed = new Date(Date.parse(now) - shutdown.settings.faceAcceptanceLapses_h * HOUR_MS).toISOString();
-  return waitsNow(values.add(now), values.add(lapsed));
 }
 
-/** Stored waits that may stand behind one that is asked for, so that an index can be used first. */
+/** Stored waits that may stand behind one that is asked for, so that rows are first narrowed by what is stored. */
 const STORED_BEHIND: Readonly<Record<string, readonly string[]>> = {
   'faces-again': ['nip-up'],
   'relaxation-pass': ['check', 'witness'],
@@ -40,7 +42,7 @@ const PUNCH_COLUMNS: Readonly<Record<string, string>> = {
   'punch-C': 'punch_c',
 };
 
-function flagFilter(flags: readonly string[], values: Values, now: string): string {
+function flagFilter(reading: InShutdown, flags: readonly string[], values: Values): string {
   const stored = flags.filter(
     (flag) => flag !== 'part-tight' && !flag.startsWith('relaxation-') && !PUNCH_COLUMNS[flag],
   );
@@ -48,7 +50,7 @@ function flagFilter(flags: readonly string[], values: Values, now: string): stri
     ...(stored.length > 0 ? [`j.flags && ${values.add(stored)}::text[]`] : []),
     ...(flags.includes('part-tight') ? ["j.stage = 'part-tight'"] : []),
     ...flags.flatMap((flag) => (PUNCH_COLUMNS[flag] ? [`j.${PUNCH_COLUMNS[flag]} > 0`] : [])),
-    ...(flags.some((flag) => flag.startsWith('relaxation-')) ? [RELAXATION_DUE(values.add(now))] : []),
+    ...(flags.some((flag) => flag.startsWith('relaxation-')) ? [relaxationDueNow(reading, values)] : []),
   ];
   return `(${any.join(' OR ')})`;
 }
@@ -60,12 +62,8 @@ const likePattern = (search: string): string =>
 export const WITHOUT_TARGET = "((j.stage_rank = 0 AND j.work_scope <> 'test-only') OR j.waits_for = 'target')";
 
 /** The filters as conditions on `j`, the table of joints; everything that a request says is a value, never text. */
-export function registerConditions(
-  { siteId, shutdownId, shutdown, now }: Pick<Reading, 'siteId' | 'shutdownId' | 'shutdown' | 'now'>,
-  filters: RegisterFilters,
-  values: Values,
-): string[] {
-  const conditions = [`j.site_id = ${values.add(siteId)}`, `j.shutdown_id = ${values.add(shutdownId)}`];
+export function registerConditions(reading: InShutdown, filters: RegisterFilters, values: Values): string[] {
+  const conditions = [`j.site_id = ${values.add(reading.siteId)}`, `j.shutdown_id = ${values.add(reading.shutdownId)}`];
   const add = (condition: string) => conditions.push(condition);
   const among = (column: string, wanted: readonly string[] | undefined, type: string) => {
     if (wanted?.length === 1) add(`j.${column} = ${values.add(wanted[0])}::${type}`);
@@ -95,9 +93,9 @@ export function registerConditions(
   if (filters.found !== undefined) add(filters.found ? 'j.found' : 'NOT j.found');
   if (filters.withoutTarget !== undefined) add(filters.withoutTarget ? WITHOUT_TARGET : `NOT ${WITHOUT_TARGET}`);
   if (filters.search) add(`j.search_text LIKE ${values.add(likePattern(filters.search))}`);
-  if (filters.flag?.length) add(flagFilter(filters.flag, values, now));
+  if (filters.flag?.length) add(flagFilter(reading, filters.flag, values));
   if (filters.waitsFor?.length || filters.by) {
-    const effective = waitsNowSql({ shutdown, now }, values);
+    const effective = waitsNowSql(reading, values);
     if (filters.waitsFor?.length) {
       const stored = filters.waitsFor.flatMap((code) => [code, ...(STORED_BEHIND[code] ?? [])]);
       add(`j.waits_for = ANY(${values.add([...new Set(stored)])}::text[])`);
