@@ -1,17 +1,19 @@
 import type { ImportPreview } from '@seatwell/contract';
 import { useText } from '../../texts/text-provider.tsx';
 import { Table } from '../../ui/table.tsx';
-import { useFieldNames } from './field-names.ts';
 import styles from './import.module.css';
 import { Paged } from './paged.tsx';
-import { useStageName } from './stage-name.ts';
+import { useFieldNames } from './use-field-names.ts';
 import { useImportRows } from './use-import.ts';
+import { useShownValue } from './use-shown-value.ts';
+import { useStageName } from './use-stage-name.ts';
 
 /** What differs from the register, field by field, before it is changed. */
 export function ChangedRows({ preview }: { preview: ImportPreview }) {
   const text = useText('import');
   const nameOf = useFieldNames();
   const stageOf = useStageName();
+  const shown = useShownValue();
   return (
     <Paged query={useImportRows(preview, 'changed')}>
       {(rows) => (
@@ -32,11 +34,15 @@ export function ChangedRows({ preview }: { preview: ImportPreview }) {
               ),
             },
             { key: 'field', header: text('field'), cell: ({ difference }) => nameOf(difference.field) },
-            { key: 'before', header: text('before'), cell: ({ difference }) => difference.before ?? text('nothing') },
+            {
+              key: 'before',
+              header: text('before'),
+              cell: ({ difference }) => shown(difference.field, difference.before),
+            },
             {
               key: 'after',
               header: text('after'),
-              cell: ({ difference }) => <strong>{difference.after ?? text('nothing')}</strong>,
+              cell: ({ difference }) => <strong>{shown(difference.field, difference.after)}</strong>,
             },
           ]}
         />

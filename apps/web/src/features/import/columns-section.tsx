@@ -2,9 +2,9 @@ import type { ImportDraft } from '@seatwell/contract';
 import { REGISTER_FIELDS } from '@seatwell/workflow';
 import { useText } from '../../texts/text-provider.tsx';
 import { Select } from '../../ui/select.tsx';
-import { useFieldNames } from './field-names.ts';
 import styles from './import.module.css';
 import type { ChoicesProps } from './preview-page.tsx';
+import { useFieldNames } from './use-field-names.ts';
 
 const IGNORED = 'ignored';
 

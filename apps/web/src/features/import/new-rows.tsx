@@ -1,10 +1,11 @@
 import type { ImportPreview, ImportRow } from '@seatwell/contract';
 import { useText } from '../../texts/text-provider.tsx';
 import { Table } from '../../ui/table.tsx';
-import { useFieldNames } from './field-names.ts';
 import styles from './import.module.css';
 import { Paged } from './paged.tsx';
+import { useFieldNames } from './use-field-names.ts';
 import { useImportRows } from './use-import.ts';
+import { useShownValue } from './use-shown-value.ts';
 
 const SHOWN = [
   'area',
@@ -23,9 +24,9 @@ const SHOWN = [
 export function NewRows({ preview, kind }: { preview: ImportPreview; kind: 'new' | 'same' }) {
   const text = useText('import');
   const nameOf = useFieldNames();
+  const shown = useShownValue();
   const value = (row: ImportRow, field: string) => {
-    const read = row.values[field];
-    if (read === undefined) return text('nothing');
+    const read = shown(field, row.values[field]);
     return row.filled.includes(field) ? (
       <span className={styles.filled} title={text('filled')}>
         {read}

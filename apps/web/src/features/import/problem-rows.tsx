@@ -1,9 +1,9 @@
 import type { ImportPreview } from '@seatwell/contract';
 import { useText } from '../../texts/text-provider.tsx';
 import { Table } from '../../ui/table.tsx';
-import { useFieldNames } from './field-names.ts';
 import styles from './import.module.css';
 import { Paged } from './paged.tsx';
+import { useFieldNames } from './use-field-names.ts';
 import { useImportProblems } from './use-import.ts';
 
 /** Every cell that is wrong or deserves a look: where it stands, what it holds, what to do. */

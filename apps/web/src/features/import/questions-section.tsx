@@ -1,8 +1,8 @@
 import { useText } from '../../texts/text-provider.tsx';
 import { Select } from '../../ui/select.tsx';
-import { useFieldNames } from './field-names.ts';
 import styles from './import.module.css';
 import type { ChoicesProps } from './preview-page.tsx';
+import { useFieldNames } from './use-field-names.ts';
 
 /** What only a person can say, each thing once for all rows that wait for it. */
 export function QuestionsSection({ preview, choices, onChange }: ChoicesProps) {
