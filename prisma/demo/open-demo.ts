@@ -50,7 +50,9 @@ async function demoAccounts(db: Database): Promise<DemoAccount[]> {
     `SELECT g.role, p.name, a.email FROM role_grant g
      JOIN account a ON a.site_id = g.site_id AND a.account_id = g.account_id AND a.closed_at IS NULL
      JOIN person p ON p.site_id = a.site_id AND p.person_id = a.person_id
-     WHERE g.ended_at IS NULL AND a.email LIKE '%@northmere.example' ORDER BY g.grant_id`,
+     WHERE g.ended_at IS NULL AND a.email LIKE '%@northmere.example'
+     ORDER BY array_position(ARRAY['administrator', 'coordinator', 'engineer', 'inspector', 'operations', 'store', 'witness',
+       'management', 'chargehand', 'technician'], g.role), p.name`,
   );
   return rows.map((row) => ({ ...row, password: DEMO_SECRET }));
 }
