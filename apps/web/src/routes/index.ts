@@ -1,4 +1,5 @@
 import { addJointRoute } from './add-joint.ts';
+import { dataRoute } from './data.ts';
 import { editJointRoute } from './edit-joint.ts';
 import { foundRoute, handOverRoute, packTestRoute, signRoute, talkRoute } from './field.ts';
 import { firstVisitRoute } from './first-visit.ts';
@@ -6,14 +7,18 @@ import { importRoute } from './import.ts';
 import { jointRoute } from './joint.ts';
 import { meRoute } from './me.ts';
 import { myJointsRoute } from './my-joints.ts';
+import { procedureRoute } from './procedure.ts';
+import { proceduresRoute } from './procedures.ts';
 import { registerRoute } from './register.ts';
 import { rootRoute } from './root.ts';
+import { setupRoute } from './setup.ts';
 import { shutdownRoute } from './shutdown.ts';
 import { shutdownStartRoute } from './shutdown-start.ts';
 import { shutdownsRoute } from './shutdowns.ts';
 import { signInRoute } from './sign-in.ts';
 import { signedInRoute } from './signed-in.ts';
 import { startRoute } from './start.ts';
+import { targetRoute } from './target.ts';
 import { tightenRoute, workRoute } from './work.ts';
 
 // One line per route. Before the sign-in: below the root; of the site: below signedIn; of a shutdown: below shutdown.
@@ -24,6 +29,9 @@ export const routeTree = rootRoute.addChildren([
     startRoute,
     shutdownsRoute,
     meRoute,
+    proceduresRoute,
+    procedureRoute,
+    dataRoute,
     shutdownRoute.addChildren([
       importRoute,
       shutdownStartRoute,
@@ -31,6 +39,8 @@ export const routeTree = rootRoute.addChildren([
       addJointRoute,
       editJointRoute,
       jointRoute,
+      targetRoute,
+      setupRoute,
       myJointsRoute,
       workRoute,
       tightenRoute,

@@ -9,6 +9,7 @@ export { default as jointForm } from './joint-form.json';
 export { default as mine } from './mine.json';
 export { default as register } from './register.json';
 export { default as session } from './session.json';
+export { default as setup } from './setup.json';
 export { default as signing } from './signing.json';
 export { default as talk } from './talk.json';
 export { default as testing } from './testing.json';

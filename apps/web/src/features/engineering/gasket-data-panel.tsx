@@ -1,0 +1,140 @@
+import type { GasketDataAnswer, GasketFamilyCode } from '@seatwell/contract';
+import { useState } from 'react';
+import { ErrorNotice } from '../../app/error-notice.tsx';
+import { newId } from '../../app/send-command.ts';
+import { reasonAgainst } from '../../app/sign.ts';
+import { gasketFamilies } from '../../app/trade-lists.ts';
+import { useSiteCommand } from '../../app/use-command.ts';
+import { useTrade } from '../../app/use-trade.ts';
+import { useFormat } from '../../format/format-provider.tsx';
+import { useText } from '../../texts/text-provider.tsx';
+import { Button } from '../../ui/button.tsx';
+import { NumberField } from '../../ui/number-field.tsx';
+import { Select } from '../../ui/select.tsx';
+import { Table } from '../../ui/table.tsx';
+import { TextField } from '../../ui/text-field.tsx';
+import styles from './engineering.module.css';
+
+const stresses = ['seating_MPa', 'operating_MPa', 'target_MPa', 'maximum_MPa'] as const;
+type Stresses = { readonly [Name in (typeof stresses)[number]]: number | undefined };
+const noStress: Stresses = {
+  seating_MPa: undefined,
+  operating_MPa: undefined,
+  target_MPa: undefined,
+  maximum_MPa: undefined,
+};
+
+/** Tested stresses of gaskets: the maker's or the site's own, never a guess. */
+export function GasketDataPanel({ answer }: { answer: GasketDataAnswer }) {
+  const text = useText('engineering');
+  const trade = useTrade();
+  const format = useFormat();
+  return (
+    <div className={styles.form}>
+      <GasketDataForm against={reasonAgainst(answer.actions, 'gasket-data-entered')} />
+      <Table
+        caption={text('gasket-data')}
+        captionHidden
+        rows={answer.rows}
+        rowKey={(row) => row.dataId}
+        empty={text('no-gasket-data')}
+        columns={[
+          { key: 'name', header: text('name'), rowHeader: true, cell: (row) => row.name },
+          { key: 'family', header: text('family'), cell: (row) => trade.word('family', row.content.family) },
+          ...stresses.map((name) => ({
+            key: name,
+            header: text('stress-in', { what: text(name), unit: format.unit('stress') }),
+            numeric: true,
+            cell: (row: GasketDataAnswer['rows'][number]) => format.value('stress', row.content[name]),
+          })),
+          { key: 'source', header: text('source'), cell: (row) => row.content.source },
+        ]}
+      />
+    </div>
+  );
+}
+
+function GasketDataForm({ against }: { against: string | undefined }) {
+  const text = useText('engineering');
+  const trade = useTrade();
+  const format = useFormat();
+  const enter = useSiteCommand('gasket-data-entered');
+  const [name, setName] = useState('');
+  const [family, setFamily] = useState<GasketFamilyCode | ''>('');
+  const [values, setValues] = useState(noStress);
+  const [source, setSource] = useState('');
+  const { seating_MPa, operating_MPa, target_MPa, maximum_MPa } = values;
+  const complete =
+    name.trim() !== '' && family !== '' && source.trim() !== '' && stresses.every((each) => values[each] !== undefined);
+  const send = () => {
+    if (family === '' || seating_MPa === undefined || operating_MPa === undefined) return;
+    if (target_MPa === undefined || maximum_MPa === undefined) return;
+    const gasketDataId = newId();
+    enter.mutate(
+      {
+        subjectId: gasketDataId,
+        payload: {
+          gasketDataId,
+          name: name.trim(),
+          family,
+          seating_MPa,
+          operating_MPa,
+          target_MPa,
+          maximum_MPa,
+          source: source.trim(),
+        },
+      },
+      {
+        onSuccess: () => {
+          setName('');
+          setValues(noStress);
+        },
+      },
+    );
+  };
+  return (
+    <fieldset className={styles.group}>
+      <legend className={styles.legend}>{text('enter-gasket-data')}</legend>
+      <div className={styles.pair}>
+        <TextField label={text('name')} value={name} onChange={setName} />
+        <Select
+          label={text('family')}
+          value={family}
+          onChange={setFamily}
+          options={gasketFamilies
+            .filter((value) => value !== 'none')
+            .map((value) => ({ value, label: trade.word('family', value) }))}
+        />
+        {stresses.map((each) => {
+          const held = values[each];
+          return (
+            <NumberField
+              key={each}
+              label={text(each)}
+              unit={format.unit('stress')}
+              value={held === undefined ? undefined : format.toShown('stress', held)}
+              onChange={(shown) =>
+                setValues((current) => ({
+                  ...current,
+                  [each]: shown === undefined ? undefined : format.toHeld('stress', shown),
+                }))
+              }
+            />
+          );
+        })}
+        <TextField label={text('source')} hint={text('gasket-source-hint')} value={source} onChange={setSource} />
+      </div>
+      <ErrorNotice error={enter.error} />
+      <span>
+        <Button
+          kind="primary"
+          busy={enter.isPending}
+          disabledReason={against ?? (complete ? undefined : text('all-with-source'))}
+          onClick={send}
+        >
+          {text('enter')}
+        </Button>
+      </span>
+    </fieldset>
+  );
+}

@@ -1,0 +1,62 @@
+import type { TargetPreview } from '@seatwell/contract';
+import { useFormat } from '../../format/format-provider.tsx';
+import { useText } from '../../texts/text-provider.tsx';
+import { KeyValues } from '../../ui/key-values.tsx';
+import { Notice } from '../../ui/notice.tsx';
+import { WindowView } from '../joint/target-panel.tsx';
+import { useLimitName } from '../joint/use-limit-name.ts';
+import styles from './engineering.module.css';
+
+/** What approval would keep: the target, its window, what governs, the set value of each pass. */
+export function PreviewPanel({ preview }: { preview: TargetPreview }) {
+  const text = useText('engineering');
+  const format = useFormat();
+  const limitName = useLimitName();
+  const { target, answer } = preview;
+  const window = answer?.window;
+  return (
+    <section className={styles.form}>
+      <h2>{text('comes-to', { torque: format.quantity('torque', target.torque_Nm) })}</h2>
+      {window && !window.open && (
+        <Notice
+          kind="stop"
+          title={text('no-window', { short: format.quantity('stress', window.shortfall_MPa ?? null) })}
+        >
+          <p>{text('no-window-detail')}</p>
+          <ul>
+            {(window.remedies ?? []).map((remedy) => (
+              <li key={remedy.code}>{remedy.message}</li>
+            ))}
+          </ul>
+        </Notice>
+      )}
+      {window?.open && !target.insideWindow && (
+        <Notice kind="attention" title={text('outside')}>
+          <p>{text('outside-detail')}</p>
+        </Notice>
+      )}
+      <KeyValues
+        items={[
+          { name: text('bolt-stress'), value: format.quantity('stress', target.boltStress_MPa) },
+          { name: text('bolt-load'), value: format.quantity('load', target.boltLoad_N) },
+          { name: text('governs'), value: target.governedBy === null ? '–' : limitName(target.governedBy) },
+          {
+            name: text('passes'),
+            value: target.passes
+              .map(
+                (pass) =>
+                  `${format.percent(pass.percent / 100)}: ${
+                    pass.pressure_MPa === null
+                      ? format.quantity('torque', pass.torque_Nm)
+                      : `${format.quantity('torque', pass.torque_Nm)}, ${format.quantity('pressure', pass.pressure_MPa)}`
+                  }`,
+              )
+              .join(' · '),
+          },
+          { name: text('sources'), value: target.sources.join('; ') },
+        ]}
+      />
+      {answer && <WindowView answer={answer} />}
+    </section>
+  );
+}
