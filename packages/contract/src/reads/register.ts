@@ -13,7 +13,7 @@ export const registerFilters = z.object({
   stage: several(stage).optional(),
   stageFrom: stage.optional(),
   stageTo: stage.optional(),
-  /** any of these flags; `part-tight`, `punch-A` … included, those that come with time alone are not */
+  /** any of these flags, as rows show them */
   flag: several(z.string().max(40)).optional(),
   waitsFor: several(z.string().max(40)).optional(),
   /** the role that moves the joint on */

@@ -29,7 +29,8 @@ export function doable(
   wait: WaitsForAnswer,
   nextSteps: readonly EventType[],
 ): boolean {
-  if (wait.code === 'hold') return actor.grants.some((grant) => grant.role === wait.by);
+  if (wait.code === 'hold')
+    return allows(actor, 'release-hold', target) && actor.grants.some((grant) => grant.role === wait.by);
   if (wait.code === 'review') return allows(actor, 'settle-review', target);
   const moves = MOVES_ON[wait.code] ?? [];
   // Who may check at a low level may not do so at a higher one.

@@ -4,7 +4,7 @@ import type { Reading } from '../reading/reading.ts';
 import { shownMake } from './project-joints.ts';
 
 /** Stages whose wait or flag may change by time passing alone: only their state is read with a list. */
-const CHANGES_WITH_TIME = "('faces-accepted', 'tight', 'checked', 'proven')";
+export const CHANGES_WITH_TIME = "('faces-accepted', 'tight', 'checked', 'proven')";
 
 /** What `jointRowsSql` answers for each joint. */
 export interface JointRowColumns {

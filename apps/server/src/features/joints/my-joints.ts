@@ -1,6 +1,7 @@
 import type { MyJointRow, MyJointsAnswer, Role } from '@seatwell/contract';
 import type { JointState } from '@seatwell/workflow';
 import type { ReachTarget } from '../../platform/access/allows.ts';
+import type { Grant } from '../../platform/sign-in/sessions.ts';
 import { namesOf } from '../reading/names.ts';
 import { loadPlaces, type Places, placeOf } from '../reading/places.ts';
 import type { Reading } from '../reading/reading.ts';
@@ -9,31 +10,53 @@ import { doable } from './doable.ts';
 import { type JointRowColumns, jointRowsSql, toJointRow } from './joint-row.ts';
 import { ownSteps } from './make-actions.ts';
 import { shownMake } from './project-joints.ts';
+import { Values } from './register-filters.ts';
 
 const AT_MOST = 500;
 
-/** Roles whose own list is what waits for them, wherever their grant reaches. */
+/** Roles whose own list is what waits for them. */
 const WAITED_FOR: readonly Role[] = ['inspector', 'engineer', 'operations', 'witness', 'coordinator'];
 
 interface MineColumns extends JointRowColumns {
   readonly whole: JointState;
 }
 
+/** What waits for a role that the caller holds, as far as the grant of it reaches. */
+function waitsForGrant({ role, reach }: Grant, shutdownId: string, values: Values): string[] {
+  if (!WAITED_FOR.includes(role)) return [];
+  const by = () => `j.waits_for_data->>'by' = ${values.add(role)}`;
+  switch (reach.kind) {
+    case 'site':
+      return [by()];
+    case 'shutdown':
+      return reach.id === shutdownId ? [by()] : [];
+    case 'area':
+      return [`(${by()} AND j.area_id = ${values.add(reach.id)}::uuid)`];
+    case 'pack':
+      return [`(${by()} AND j.pack_ids @> ARRAY[${values.add(reach.id)}::uuid])`];
+    case 'crew':
+    case 'own-assignments':
+      return [];
+  }
+}
+
 /** Joints of the caller's crews, and what waits for the caller's roles; the part tight ones never fall off the end. */
-async function mine(reading: Reading, crewIds: readonly string[], roles: readonly Role[]): Promise<MineColumns[]> {
-  const page = `SELECT j.* FROM joint j WHERE j.site_id = $1 AND j.shutdown_id = $2 AND j.voided IS NULL
-      AND j.make_id IS NOT NULL AND j.waits_for <> 'nothing'
-      AND (j.crew_id = ANY($3::uuid[]) OR j.waits_for_data->>'by' = ANY($4::text[]))
-    ORDER BY (j.stage = 'part-tight') DESC, j.planned_on NULLS LAST, j.tag_key, j.joint_id LIMIT ${AT_MOST + 1}`;
-  const { rows } = await reading.db.query<MineColumns>({
-    name: 'my-joints',
-    text: jointRowsSql(
-      page,
-      `(p.stage = 'part-tight') DESC, p.planned_on NULLS LAST, p.tag_key, p.joint_id`,
-      ', p.state AS whole',
-    ),
-    values: [reading.siteId, reading.shutdownId, crewIds, roles],
-  });
+async function mine(reading: Reading, crewIds: readonly string[]): Promise<MineColumns[]> {
+  const { siteId, shutdownId, actor } = reading;
+  const values = new Values();
+  const own = [
+    `j.crew_id = ANY(${values.add(crewIds)}::uuid[])`,
+    ...actor.grants.flatMap((grant) => waitsForGrant(grant, shutdownId, values)),
+  ];
+  const order = (table: string) =>
+    `(${table}.stage = 'part-tight') DESC, ${table}.planned_on NULLS LAST, ${table}.tag_key, ${table}.joint_id`;
+  const page = `SELECT j.* FROM joint j WHERE j.site_id = ${values.add(siteId)} AND j.shutdown_id = ${values.add(shutdownId)}
+      AND j.voided IS NULL AND j.make_id IS NOT NULL AND j.waits_for <> 'nothing' AND (${own.join(' OR ')})
+    ORDER BY ${order('j')} LIMIT ${AT_MOST + 1}`;
+  const { rows } = await reading.db.query<MineColumns>(
+    jointRowsSql(page, order('p'), ', p.state AS whole'),
+    values.list,
+  );
   return rows;
 }
 
@@ -59,7 +82,6 @@ export async function myJoints(reading: Reading): Promise<MyJointsAnswer> {
   const found = await mine(
     reading,
     crews.map((crew) => crew.crewId),
-    roles.filter((role) => WAITED_FOR.includes(role)),
   );
   const names = await namesOf(
     reading.db,

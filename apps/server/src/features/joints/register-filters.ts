@@ -1,5 +1,6 @@
 import { type RegisterFilters, STAGES } from '@seatwell/contract';
 import type { Reading } from '../reading/reading.ts';
+import { CHANGES_WITH_TIME } from './joint-row.ts';
 
 const HOUR_MS = 3_600_000;
 
@@ -15,10 +16,22 @@ export class Values {
 
 type InShutdown = Pick<Reading, 'siteId' | 'shutdownId' | 'shutdown' | 'now'>;
 
-/** The make that the row shows has its relaxation pass due now. Asked once of the few makes that have one due. */
-const relaxationDueNow = ({ siteId, shutdownId, now }: InShutdown, values: Values): string => `j.make_id IN (
+/** The make that the row shows has its relaxation pass due so. Asked once of the few makes that have one due. */
+const relaxationDueSql = ({ siteId, shutdownId }: InShutdown, values: Values, due: string): string => `j.make_id IN (
   SELECT m.make_id FROM make m WHERE m.site_id = ${values.add(siteId)} AND m.shutdown_id = ${values.add(shutdownId)}
-    AND m.relaxation_due_at <= ${values.add(now)}::timestamptz)`;
+    AND m.relaxation_due_at ${due})`;
+
+const relaxationDueNow = (reading: InShutdown, values: Values): string =>
+  relaxationDueSql(reading, values, `<= ${values.add(reading.now)}::timestamptz`);
+
+/** The flags that come with time: a relaxation pass that is or will be due, and one that is overdue. */
+function relaxationFlagSql(reading: InShutdown, values: Values, flag: string): string {
+  const { relaxationPassAfter_h, relaxationPassOverdue_h } = reading.shutdown.settings;
+  const overdueAfter_ms = (relaxationPassOverdue_h - relaxationPassAfter_h) * HOUR_MS;
+  const overdue = values.add(new Date(Date.parse(reading.now) - overdueAfter_ms).toISOString());
+  const due = `${flag === 'relaxation-overdue' ? '<=' : '>'} ${overdue}::timestamptz`;
+  return `(j.stage IN ${CHANGES_WITH_TIME} AND ${relaxationDueSql(reading, values, due)})`;
+}
 
 /** What a joint `j` waits for at this moment: the stored answer, and what time alone has changed since. */
 export function waitsNowSql(reading: InShutdown, values: Values): string {
@@ -36,6 +49,8 @@ const STORED_BEHIND: Readonly<Record<string, readonly string[]>> = {
   'relaxation-pass': ['check', 'witness'],
 };
 
+const RELAXATION_FLAGS: readonly string[] = ['relaxation-due', 'relaxation-overdue'];
+
 const PUNCH_COLUMNS: Readonly<Record<string, string>> = {
   'punch-A': 'punch_a',
   'punch-B': 'punch_b',
@@ -44,13 +59,13 @@ const PUNCH_COLUMNS: Readonly<Record<string, string>> = {
 
 function flagFilter(reading: InShutdown, flags: readonly string[], values: Values): string {
   const stored = flags.filter(
-    (flag) => flag !== 'part-tight' && !flag.startsWith('relaxation-') && !PUNCH_COLUMNS[flag],
+    (flag) => flag !== 'part-tight' && !RELAXATION_FLAGS.includes(flag) && !PUNCH_COLUMNS[flag],
   );
   const any = [
     ...(stored.length > 0 ? [`j.flags && ${values.add(stored)}::text[]`] : []),
     ...(flags.includes('part-tight') ? ["j.stage = 'part-tight'"] : []),
     ...flags.flatMap((flag) => (PUNCH_COLUMNS[flag] ? [`j.${PUNCH_COLUMNS[flag]} > 0`] : [])),
-    ...(flags.some((flag) => flag.startsWith('relaxation-')) ? [relaxationDueNow(reading, values)] : []),
+    ...flags.flatMap((flag) => (RELAXATION_FLAGS.includes(flag) ? [relaxationFlagSql(reading, values, flag)] : [])),
   ];
   return `(${any.join(' OR ')})`;
 }

@@ -10,7 +10,6 @@ import {
 import type { DecisionInput } from '../recording/decision.ts';
 import { shutdownOf } from '../recording/shutdown-of.ts';
 import type { FactsLoader } from './facts.ts';
-import { inputsHashNow } from './target-inputs.ts';
 
 /** The parts of payloads that name people, tools, times, packs and systems, whatever the event. */
 interface Named {
@@ -93,7 +92,6 @@ export async function ruleContext(
     system: says.systemId ? await facts.system(says.systemId) : null,
     newTarget,
     shortfallAccepted: newTarget?.shortfallReason != null,
-    targetInputsHashNow: await inputsHashNow(facts, joint, make, procedure),
     elsewhereAtTheSameTime:
       tightens && says.startedAt && says.endedAt
         ? await facts.elsewhere(joint.jointId, input.performedBy, says.startedAt, says.endedAt)
