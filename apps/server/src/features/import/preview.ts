@@ -99,9 +99,10 @@ async function knownOfSlice(
   };
 }
 
+// One JSON value: arrays of JSON would be escaped twice, which took longer than everything else.
 const INSERT_ROWS = `INSERT INTO import_row (site_id, import_id, row_number, outcome, tag, joint_id, version, problems, shown, plan)
-  SELECT $1, $2, r.* FROM unnest($3::int[], $4::text[], $5::text[], $6::uuid[], $7::int[], $8::smallint[], $9::jsonb[], $10::jsonb[])
-    AS r (row_number, outcome, tag, joint_id, version, problems, shown, plan)`;
+  SELECT $1, $2, r.row_number, r.outcome, r.tag, r.joint_id, r.version, r.problems, r.shown, r.plan
+  FROM jsonb_populate_recordset(NULL::import_row, $3::jsonb) r`;
 
 async function insertRows(
   tx: Transaction,
@@ -115,22 +116,24 @@ async function insertRows(
     values: [
       siteId,
       importId,
-      rows.map(({ read }) => read.reading.rowNumber),
-      rows.map(({ planned }) => planned.outcome),
-      rows.map(({ read }) => read.reading.values.tag ?? ''),
-      rows.map(({ planned }) => planned.jointId),
-      rows.map(({ planned }) => planned.version),
-      rows.map(({ planned }) => planned.problems.length),
-      rows.map(({ read, planned }) =>
-        JSON.stringify({
-          values: shownValues(read.reading.values),
-          filled: read.reading.filled,
-          stage: planned.stage,
-          differences: planned.differences,
-          problems: planned.problems,
-        }),
+      JSON.stringify(
+        rows.map(({ read, planned }) => ({
+          row_number: read.reading.rowNumber,
+          outcome: planned.outcome,
+          tag: read.reading.values.tag ?? '',
+          joint_id: planned.jointId,
+          version: planned.version,
+          problems: planned.problems.length,
+          shown: {
+            values: shownValues(read.reading.values),
+            filled: read.reading.filled,
+            stage: planned.stage,
+            differences: planned.differences,
+            problems: planned.problems,
+          },
+          plan: planned.plan,
+        })),
       ),
-      rows.map(({ planned }) => (planned.plan ? JSON.stringify(planned.plan) : null)),
     ],
   });
 }
