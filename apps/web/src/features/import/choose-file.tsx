@@ -12,7 +12,7 @@ import styles from './import.module.css';
 import { importAddress } from './import-page.tsx';
 import { sampleAddress, useUpload } from './use-import.ts';
 
-const MOST_BYTES = 40 * 1024 * 1024;
+const MOST_BYTES = 40_000_000;
 
 /** The first step: the file, or a sample to begin from. */
 export function ChooseFile() {
