@@ -1,0 +1,42 @@
+import type { TodayAnswer } from '@seatwell/contract';
+import { addresses } from '../../app/addresses.ts';
+import { useFormat } from '../../format/format-provider.tsx';
+import { useText } from '../../texts/text-provider.tsx';
+import { Link } from '../../ui/link.tsx';
+import styles from './today.module.css';
+import { useStopperWords } from './use-stopper-words.ts';
+
+/** What stands between the next test packs and their pressure, each with who moves it on. */
+export function PackStoppers({ shutdownId, packs }: { shutdownId: string; packs: TodayAnswer['packs'] }) {
+  const text = useText('today');
+  const format = useFormat();
+  const words = useStopperWords();
+  return (
+    <section className={styles.section}>
+      <div className={styles.head}>
+        <h2>{text('packs-stopped')}</h2>
+        <Link href={addresses.packs(shutdownId)}>
+          {text('all-packs', { count: packs.all, shown: format.count(packs.all) })}
+        </Link>
+      </div>
+      {packs.rows.length === 0 && <p>{text('no-packs-waiting')}</p>}
+      <ul className={styles.packs}>
+        {packs.rows.map((pack) => (
+          <li key={pack.packId} className={styles.pack}>
+            <Link className={styles.packNumber} href={addresses.pack(shutdownId, pack.packId)}>
+              {pack.number}
+            </Link>
+            <span>
+              {words.stopper(pack.stopper)}
+              <span className={styles.soft}>
+                {pack.plannedOn !== null && ` · ${text('planned-on', { day: format.calendarDay(pack.plannedOn) })}`}
+                {pack.more > 0 && ` · ${text('more-stoppers', { count: pack.more, shown: format.count(pack.more) })}`}
+              </span>
+            </span>
+            <span className={styles.who}>{words.who(pack.stopper.who)}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
