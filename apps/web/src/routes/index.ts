@@ -7,6 +7,17 @@ import { importRoute } from './import.ts';
 import { jointRoute } from './joint.ts';
 import { meRoute } from './me.ts';
 import { myJointsRoute } from './my-joints.ts';
+import { areasRoute, foundJointsRoute, reportRoute, reviewsRoute, todayRoute } from './overview.ts';
+import {
+  blindsRoute,
+  packRoute,
+  packsRoute,
+  permitsRoute,
+  punchItemsRoute,
+  systemsRoute,
+  talksRoute,
+} from './packs.ts';
+import { accountsRoute, peopleRoute, personRoute, toolsRoute } from './people.ts';
 import { procedureRoute } from './procedure.ts';
 import { proceduresRoute } from './procedures.ts';
 import { registerRoute } from './register.ts';
@@ -32,9 +43,25 @@ export const routeTree = rootRoute.addChildren([
     proceduresRoute,
     procedureRoute,
     dataRoute,
+    peopleRoute,
+    personRoute,
+    accountsRoute,
+    toolsRoute,
     shutdownRoute.addChildren([
       importRoute,
       shutdownStartRoute,
+      todayRoute,
+      areasRoute,
+      reportRoute,
+      reviewsRoute,
+      foundJointsRoute,
+      packsRoute,
+      packRoute,
+      systemsRoute,
+      punchItemsRoute,
+      permitsRoute,
+      blindsRoute,
+      talksRoute,
       registerRoute,
       addJointRoute,
       editJointRoute,

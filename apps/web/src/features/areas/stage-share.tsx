@@ -1,0 +1,63 @@
+import type { CountsByStage } from '@seatwell/contract';
+import { stages } from '../../app/trade-lists.ts';
+import { useTrade } from '../../app/use-trade.ts';
+import { useFormat } from '../../format/format-provider.tsx';
+import { useText } from '../../texts/text-provider.tsx';
+import { StageGlyph } from '../../ui/drawing.tsx';
+import { Link } from '../../ui/link.tsx';
+import styles from './areas.module.css';
+import { progressOf } from './progress.ts';
+
+interface Props {
+  readonly total: number;
+  readonly counts: CountsByStage;
+  /** joints planned up to now, where there is a plan */
+  readonly planned?: number;
+  readonly hrefOf: (stage: string) => string;
+}
+
+/** How far the joints are: one bar, and beside each stage that holds some the way to them. */
+export function StageShare({ total, counts, planned, hrefOf }: Props) {
+  const text = useText('areas');
+  const trade = useTrade();
+  const format = useFormat();
+  const { checked, tight, begun } = progressOf(counts);
+  const share = (count: number) => `${total === 0 ? 0 : (100 * count) / total}%`;
+  return (
+    <div className={styles.share}>
+      <p>
+        <strong>
+          {text('tight-share', {
+            percent: format.percent(total === 0 ? 0 : (checked + tight) / total),
+            total: format.count(total),
+          })}
+        </strong>
+        {planned !== undefined && (
+          <span className={styles.soft}>
+            {' · '}
+            {text('planned-share', { percent: format.percent(total === 0 ? 0 : planned / total) })}
+          </span>
+        )}
+      </p>
+      <span className={styles.track} aria-hidden="true">
+        <span className={styles.checked} style={{ inlineSize: share(checked) }} />
+        <span className={styles.tight} style={{ inlineSize: share(tight) }} />
+        <span className={styles.begun} style={{ inlineSize: share(begun) }} />
+        {planned !== undefined && <span className={styles.mark} style={{ insetInlineStart: share(planned) }} />}
+      </span>
+      <ul className={styles.stages}>
+        {stages
+          .filter((stage) => counts[stage] > 0)
+          .map((stage) => (
+            <li key={stage}>
+              <Link className={styles.stage} data-stop={stage === 'part-tight' ? '' : undefined} href={hrefOf(stage)}>
+                <StageGlyph stage={stage} size={20} />
+                <span>{trade.word('stage', stage)}</span>
+                <strong>{format.count(counts[stage])}</strong>
+              </Link>
+            </li>
+          ))}
+      </ul>
+    </div>
+  );
+}

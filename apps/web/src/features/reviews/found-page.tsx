@@ -1,0 +1,105 @@
+import type { JointRow } from '@seatwell/contract';
+import { useSuspenseQuery } from '@tanstack/react-query';
+import { useState } from 'react';
+import { addresses } from '../../app/addresses.ts';
+import { FormDialog } from '../../app/form-dialog.tsx';
+import { JointField } from '../../app/joint-field.tsx';
+import { useMay } from '../../app/session.ts';
+import { useCommand } from '../../app/use-command.ts';
+import { useShutdownId } from '../../app/use-shutdown.ts';
+import { useTrade } from '../../app/use-trade.ts';
+import { useFormat } from '../../format/format-provider.tsx';
+import { useText } from '../../texts/text-provider.tsx';
+import { Button } from '../../ui/button.tsx';
+import { StageWord } from '../../ui/drawing.tsx';
+import { Link } from '../../ui/link.tsx';
+import { PageHeader } from '../../ui/page-header.tsx';
+import { Table } from '../../ui/table.tsx';
+import { TextField } from '../../ui/text-field.tsx';
+import { foundJointsQuery } from './found-joints-query.ts';
+
+/** Found joints, to be merged into the joint of the register that they are, or kept. */
+export function FoundJointsPage() {
+  const text = useText('reviews');
+  const trade = useTrade();
+  const format = useFormat();
+  const shutdownId = useShutdownId();
+  const may = useMay();
+  const { data } = useSuspenseQuery(foundJointsQuery(shutdownId));
+  const [merging, setMerging] = useState<JointRow | null>(null);
+  return (
+    <>
+      <PageHeader
+        over={<Link href={addresses.register(shutdownId)}>{text('register')}</Link>}
+        title={text('found-title', { count: data.rows.length, shown: format.count(data.rows.length) })}
+        documentTitle={text('found')}
+        sub={text('found-sub')}
+      />
+      <Table
+        caption={text('found')}
+        captionHidden
+        rows={data.rows}
+        rowKey={(row) => row.jointId}
+        empty={text('found-none')}
+        columns={[
+          {
+            key: 'tag',
+            header: text('temporary-number'),
+            rowHeader: true,
+            cell: (row) => <Link href={addresses.joint(shutdownId, row.jointId)}>{row.tag}</Link>,
+          },
+          { key: 'flange', header: text('flange'), cell: (row) => trade.flange(row.size, row.rating) },
+          { key: 'near', header: text('near'), cell: (row) => row.item ?? row.location },
+          { key: 'area', header: text('area'), cell: (row) => row.area?.name },
+          {
+            key: 'stage',
+            header: text('stage'),
+            cell: (row) => <StageWord stage={row.stage}>{trade.word('stage', row.stage)}</StageWord>,
+          },
+          {
+            key: 'merge',
+            header: text('action'),
+            cell: (row) => (
+              <Button
+                kind="quiet"
+                label={text('merge-of', { tag: row.tag })}
+                disabledReason={may('void-joint') ? undefined : text('merge-who')}
+                onClick={() => setMerging(row)}
+              >
+                {text('merge')}
+              </Button>
+            ),
+          },
+        ]}
+      />
+      {merging && <MergeDialog joint={merging} onClose={() => setMerging(null)} />}
+    </>
+  );
+}
+
+function MergeDialog({ joint, onClose }: { joint: JointRow; onClose: () => void }) {
+  const text = useText('reviews');
+  const merge = useCommand('joint-merged');
+  const [intoJointId, setInto] = useState('');
+  const [reason, setReason] = useState('');
+  return (
+    <FormDialog
+      title={text('merge-of', { tag: joint.tag })}
+      description={text('merge-detail')}
+      sendLabel={text('merge')}
+      missing={intoJointId === '' || reason.trim() === '' ? text('merge-missing') : undefined}
+      busy={merge.isPending}
+      error={merge.error}
+      onSend={() =>
+        merge.mutate(
+          { subjectId: joint.jointId, versionSeen: joint.version, payload: { intoJointId, reason } },
+          { onSuccess: onClose },
+        )
+      }
+      onClose={onClose}
+    >
+      <JointField label={text('merge-into')} value={intoJointId} onChange={setInto} without={joint.jointId} />
+      <TextField label={text('reason')} lines={2} value={reason} onChange={setReason} />
+    </FormDialog>
+  );
+}
