@@ -18,6 +18,8 @@ export function nextMorning({ plant }: Shutdown): void {
 /** What is said otherwise than the sound command says it. */
 export interface Said<T extends ShutdownEventType = ShutdownEventType> extends CommandOptions {
   readonly change?: Partial<Payload<T>>;
+  /** said instead of the sound payload */
+  readonly payload?: Payload<T>;
   readonly by?: SignedIn;
 }
 
@@ -52,7 +54,7 @@ export class Tale {
 
   /** Sends the sound command of a type with some of it said otherwise; answers the raw response. */
   async say<T extends ShutdownEventType>(type: T, said: Said<T> = {}): Promise<supertest.Response> {
-    const { change, by, ...options } = said;
+    const { change, payload, by, ...options } = said;
     const sound = await SOUND[type](this);
     const eventId = options.eventId ?? uuidv7();
     const aboutMake = CATALOGUE[type].subject === 'make' || CATALOGUE[type].subject === 'joint';
@@ -62,7 +64,7 @@ export class Tale {
       this.shutdown.shutdownId,
       type,
       sound.subjectId ?? this.jointId,
-      { ...sound.payload, ...change } as Payload<T>,
+      { ...(payload ?? sound.payload), ...change } as Payload<T>,
       {
         ...(aboutMake ? { makeId: this.makeId } : {}),
         versionSeen: sound.versionSeen ?? (await this.state()).version,
