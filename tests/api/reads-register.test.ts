@@ -121,7 +121,19 @@ describe('the register', () => {
   it('refuses a cursor of another order, and one that is none', async () => {
     const { next } = await read<RegisterAnswer>(shutdown, shutdown.technician, '/joints?limit=4');
     const base = `/api/v1/shutdowns/${shutdown.shutdownId}/joints`;
-    for (const query of [`?sort=size&cursor=${next}`, '?cursor=nonsense', '?limit=501', '?stage=loose']) {
+    const made = (...parts: unknown[]) => Buffer.from(JSON.stringify(parts)).toString('base64url');
+    const { jointId } = joints[0] as ListedJoint;
+    for (const query of [
+      `?sort=planned&cursor=${made('planned', 'set', '2027-02-31', '55', jointId)}`,
+      `?sort=planned&cursor=${made('planned', 'set', null, '55', jointId)}`,
+      `?sort=area&cursor=${made('area', uuidv7(), null, '55', jointId)}`,
+      `?cursor=${made('tag', 'all', null, '5', jointId)}`,
+      `?cursor=${made('tag', 'all', null, '55', 'nobody')}`,
+      `?sort=size&cursor=${next}`,
+      '?cursor=nonsense',
+      '?limit=501',
+      '?stage=loose',
+    ]) {
       const { status, body } = await shutdown.technician.agent.get(base + query);
       expect([status, body.type]).toEqual([400, 'urn:seatwell:problem:bad-input']);
     }

@@ -1,4 +1,4 @@
-import { CRITICALITIES, type RegisterQuery } from '@seatwell/contract';
+import { CRITICALITIES, day, id, type RegisterQuery } from '@seatwell/contract';
 import { Problem } from '../../platform/errors/problem.ts';
 import type { Places } from '../reading/places.ts';
 import type { Values } from './register-filters.ts';
@@ -77,6 +77,12 @@ const refused = (why: string): Problem =>
     { path: 'query.cursor', code: 'cursor', message: `This cursor ${why}.` },
   ]);
 
+const isUuid = (text: string): boolean => id.safeParse(text).success;
+
+/** A rank, a day, or nothing where tags alone make the order. */
+const isLead = (value: unknown): value is Position['lead'] =>
+  value === null || typeof value === 'number' || day.safeParse(value).success;
+
 /** @throws Problem `bad-input` for a cursor that was not made for this order */
 export function positionOf(query: RegisterQuery): Position | null {
   if (!query.cursor) return null;
@@ -92,7 +98,20 @@ export function positionOf(query: RegisterQuery): Position | null {
   if (typeof stretch !== 'string' || typeof tagKey !== 'string' || typeof jointId !== 'string')
     throw refused('cannot be read');
   if (!/^([0-9a-f]{2})*$/.test(tagKey)) throw refused('cannot be read');
-  return { stretch, lead: lead as Position['lead'], tagKey, jointId };
+  if (!isUuid(jointId) || !isLead(lead)) throw refused('cannot be read');
+  return { stretch, lead, tagKey, jointId };
+}
+
+/**
+ * The stretches that are left, beginning with that of the position.
+ * @throws Problem `bad-input` when the position is in none of them: the cursor was made for other filters
+ */
+export function stretchesFrom(stretches: readonly Stretch[], position: Position | null): readonly Stretch[] {
+  if (!position) return stretches;
+  const from = stretches.findIndex((stretch) => stretch.id === position.stretch);
+  const fits = from >= 0 && (stretches[from]?.lead === null) === (position.lead === null);
+  if (!fits) throw refused('belongs to other filters');
+  return stretches.slice(from);
 }
 
 /** The condition that continues a stretch after a position, and its ORDER BY. */

@@ -5,7 +5,15 @@ import { shutdownCounts } from '../reading/stage-counts.ts';
 import { type JointRowColumns, jointRowsSql, toJointRow } from './joint-row.ts';
 import { registerTotal, wholeRegister } from './register-counts.ts';
 import { registerConditions, Values } from './register-filters.ts';
-import { cursorOf, keyset, type Position, positionOf, type Stretch, stretchesOf } from './register-order.ts';
+import {
+  cursorOf,
+  keyset,
+  type Position,
+  positionOf,
+  type Stretch,
+  stretchesFrom,
+  stretchesOf,
+} from './register-order.ts';
 
 interface Found {
   readonly row: JointRow;
@@ -54,11 +62,10 @@ export async function registerPage(reading: Reading, query: RegisterQuery): Prom
 async function readPage(reading: Reading, query: RegisterQuery, position: Position | null): Promise<Found[]> {
   const placed = query.sort === 'area' || query.sort === 'system' || query.sort === 'crew';
   const places = placed ? await loadPlaces(reading) : { areas: new Map(), systems: new Map(), crews: new Map() };
-  const stretches = stretchesOf(query, places);
-  const from = position ? stretches.findIndex((stretch) => stretch.id === position.stretch) : 0;
+  const stretches = stretchesFrom(stretchesOf(query, places), position);
   const found: Found[] = [];
   // One more than the page, so that the last page knows that it is the last.
-  for (const stretch of stretches.slice(Math.max(from, 0))) {
+  for (const stretch of stretches) {
     const after = position?.stretch === stretch.id ? position : null;
     found.push(...(await readStretch(reading, query, stretch, after, query.limit + 1 - found.length)));
     if (found.length > query.limit) break;
