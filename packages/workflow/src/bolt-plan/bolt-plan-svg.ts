@@ -53,6 +53,8 @@ export interface BoltPlanInput {
   /** where bolt 1 stands, degrees clockwise from the top; the notch moves with it */
   readonly datumAngle_deg?: number;
   readonly groups?: readonly PlanGroup[];
+  /** `every`: paper cannot be asked, so each bolt has its number however many there are; default: enough to count from */
+  readonly labels?: 'enough' | 'every';
 }
 
 /** What the parts of the drawing share. */

@@ -1,13 +1,14 @@
 import type { PlanBolt, PlanDrawing } from './bolt-plan-svg.ts';
+import { placeEveryLabel } from './every-label.ts';
 import { labelStep, type Point, pointAt, spreadAngles } from './layout.ts';
-import { centredText, element } from './svg-text.ts';
+import { centredText, element, rounded } from './svg-text.ts';
 
 /** Draws the discs, their numbers, and large discs for the bolts worked on where the others are too small. */
 export function drawBolts(drawing: PlanDrawing): string {
   const { input, layout } = drawing;
   const bolts = [...input.bolts].sort((one, other) => one.clockwiseIndex - other.clockwiseIndex);
   const parts = bolts.map((bolt) => drawLoad(drawing, bolt) + drawOnCircle(drawing, bolt));
-  if (layout.dense) parts.push(drawRingLabels(drawing, bolts));
+  if (layout.dense) parts.push((input.labels === 'every' ? drawEveryLabel : drawRingLabels)(drawing, bolts));
   if (layout.crowded) parts.push(drawCallouts(drawing, bolts));
   return parts.join('');
 }
@@ -101,6 +102,22 @@ function drawRingLabels(drawing: PlanDrawing, bolts: readonly PlanBolt[]): strin
     .map(({ bolt, at }) =>
       centredText(String(bolt.label), at, size, { 'font-weight': 540, fill: input.palette.inkSoft }),
     )
+    .join('');
+}
+
+function drawEveryLabel({ input, layout, angleOf }: PlanDrawing, bolts: readonly PlanBolt[]): string {
+  const angles = bolts.map((bolt) => angleOf(bolt.clockwiseIndex));
+  const digits = Math.max(...bolts.map((bolt) => String(bolt.label).length));
+  const { size, labels } = placeEveryLabel(layout, angles, digits, input.size);
+  return bolts
+    .map((bolt, index) => {
+      const { at, turn_deg } = labels[index] ?? { at: pointAt(layout, angles[index] ?? 0, layout.face), turn_deg: 0 };
+      return centredText(String(bolt.label), at, size, {
+        'font-weight': 640,
+        fill: input.palette.ink,
+        transform: turn_deg === 0 ? undefined : `rotate(${[turn_deg, at.x, at.y].map(rounded).join(' ')})`,
+      });
+    })
     .join('');
 }
 

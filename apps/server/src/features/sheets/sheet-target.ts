@@ -1,0 +1,130 @@
+import { CalcRefusal, convert, hydraulicPressure } from '@seatwell/calc';
+import { relaxationDemanded } from '@seatwell/workflow';
+import { withheld } from './sheet-banners.ts';
+import type { SheetRow, SheetSection } from './sheet-facts.ts';
+import { footPounds, printed } from './sheet-numbers.ts';
+import type { SheetSequence } from './sheet-sequence.ts';
+import type { SheetSource } from './sheet-source.ts';
+import { fill, type SheetTexts } from './texts/sheet-texts.ts';
+
+/** A row of the tightening table; empty strings are boxes to fill in. */
+export interface SheetPass {
+  readonly name: string;
+  readonly percent: string;
+  readonly torque_Nm: string;
+  readonly torque_ftlbf: string;
+  readonly pump: string;
+}
+
+type Window = NonNullable<SheetSource['window']>;
+
+function windowRows(window: Window | null, insideWindow: boolean, texts: SheetTexts): SheetRow[] {
+  const { target, words } = texts;
+  const bounding = (limits: Window['lower']) => limits.filter(({ advisory }) => !advisory);
+  const low = bounding(window?.lower ?? []).reduce<Window['lower'][number] | null>(
+    (most, each) => (most && most.boltStress_MPa >= each.boltStress_MPa ? most : each),
+    null,
+  );
+  const high = bounding(window?.upper ?? []).reduce<Window['upper'][number] | null>(
+    (least, each) => (least && least.boltStress_MPa <= each.boltStress_MPa ? least : each),
+    null,
+  );
+  const verdict = insideWindow ? target.windowInside : target.windowOutside;
+  if (!low || !high) return [{ label: target.window, value: `${verdict}; ${target.windowNotRecomputed}` }];
+  const named = (name: string) => words.limit[name] ?? name;
+  const text = fill(low.boltStress_MPa <= high.boltStress_MPa ? target.windowLine : target.windowClosed, {
+    low: printed(low.boltStress_MPa),
+    lowName: named(low.name),
+    high: printed(high.boltStress_MPa),
+    highName: named(high.name),
+  });
+  return [{ label: target.window, value: `${text}; ${verdict}` }];
+}
+
+/** Target and limits; nothing of it where the set values are withheld. */
+export function targetFacts(source: SheetSource, texts: SheetTexts): SheetSection | null {
+  const { make, window } = source;
+  const approved = make.target;
+  if (!approved || withheld(source) !== null) return null;
+  const { target, words } = texts;
+  const rows: SheetRow[] = [{ label: target.basis, value: target.bases[approved.basis] }];
+  if (approved.torque_Nm !== null) {
+    const value = { Nm: printed(approved.torque_Nm), ftlbf: footPounds(approved.torque_Nm) };
+    rows.push({ label: target.torque, value: fill(target.torqueLine, value), strong: true });
+  }
+  if (approved.boltStress_MPa !== null && approved.area !== null) {
+    const value = fill(target.stressLine, {
+      MPa: printed(approved.boltStress_MPa),
+      ksi: printed(convert('pressure', approved.boltStress_MPa, 'MPa', 'ksi')),
+      area: words.area[approved.area],
+    });
+    rows.push({ label: target.stress, value });
+  }
+  if (approved.boltLoad_N !== null) {
+    const value = fill(target.loadLine, {
+      kN: printed(approved.boltLoad_N / 1000),
+      kip: printed(convert('force', approved.boltLoad_N, 'N', 'kip')),
+    });
+    rows.push({ label: target.load, value });
+  }
+  if (approved.governedBy)
+    rows.push({ label: target.governs, value: words.limit[approved.governedBy] ?? approved.governedBy });
+  if (approved.basis !== 'makers-torque') rows.push(...windowRows(window, approved.insideWindow, texts));
+  rows.push({
+    label: target.assumes,
+    value: fill(target.assumesLine, {
+      grade: approved.boltGrade ?? texts.notEntered,
+      condition: words.condition[approved.boltCondition],
+      lubricant: approved.lubricant,
+      gasket: words.family[approved.gasketFamily as keyof typeof words.family] ?? approved.gasketFamily,
+    }),
+  });
+  rows.push({
+    label: approved.basis === 'makers-torque' ? target.source : target.sources,
+    value: [...new Set(approved.sources)].join(' · '),
+  });
+  for (const { rule, reason } of make.deviations)
+    rows.push({ label: target.deviations, value: fill(target.deviationLine, { rule, reason }) });
+  return { title: target.title, rows };
+}
+
+function pumpText(source: SheetSource, torque_Nm: number | null, pressure_MPa: number | null): string {
+  const bar = (MPa: number) => `${printed(MPa * 10)} bar / ${printed(convert('pressure', MPa, 'MPa', 'psi'))} psi`;
+  if (pressure_MPa !== null) return bar(pressure_MPa);
+  const { pump } = source;
+  if (!pump || torque_Nm === null) return '';
+  try {
+    const { pairs, gaugeDivision_MPa } = pump;
+    const set = hydraulicPressure({ torque_Nm, pairs, gaugeDivision_MPa });
+    return `${bar(set.pressure_MPa)} (${printed(set.resultingTorque_Nm)} N·m)`;
+  } catch (error) {
+    // A pass below the tool's chart is set from another tool: the box stays empty, to be filled in.
+    if (error instanceof CalcRefusal) return '';
+    throw error;
+  }
+}
+
+export const relaxationWanted = ({ joint, make, settings }: SheetSource): boolean =>
+  relaxationDemanded(joint, make, settings);
+
+/** Every pass with its set value; the values are dashes where they are withheld. */
+export function sheetPasses(source: SheetSource, sequence: SheetSequence | null, texts: SheetTexts): SheetPass[] {
+  const { make, procedure } = source;
+  const clear = withheld(source) === null;
+  const percents = sequence?.passes.map(({ percent }) => percent) ?? procedure?.content.passPercents ?? [];
+  const rowOf = (name: string, percent: number): SheetPass => {
+    const set = clear ? make.target?.passes.find((pass) => pass.percent === percent) : undefined;
+    const torque_Nm = set?.torque_Nm ?? null;
+    return {
+      name,
+      percent: String(percent),
+      torque_Nm: torque_Nm === null ? texts.none : printed(torque_Nm),
+      torque_ftlbf: torque_Nm === null ? texts.none : footPounds(torque_Nm),
+      pump: clear ? pumpText(source, torque_Nm, set?.pressure_MPa ?? null) : texts.none,
+    };
+  };
+  const rows = percents.map((percent, index) => rowOf(String(index + 1), percent));
+  if (procedure?.content.finalRound) rows.push(rowOf(texts.passes.final, 100));
+  if (procedure && relaxationWanted(source)) rows.push(rowOf(texts.passes.relaxation, 100));
+  return rows;
+}

@@ -1,0 +1,94 @@
+import { drawingPalettes, stageGlyphSvg } from '@seatwell/workflow';
+import { toString as qrToString } from 'qrcode';
+import type { SheetContent } from './sheet-content.ts';
+import { planSvg } from './sheet-plan.ts';
+import { fill, type PaperLanguage, sheetTexts } from './texts/sheet-texts.ts';
+import { SHEET_TEMPLATE } from './typesetting/sheet-template.ts';
+import { type TypesetPdf, typeset } from './typesetting/typesetter.ts';
+
+const MM_PT = 72 / 25.4;
+const PLAN_BESIDE_FACTS_MM = 88;
+const PLAN_ON_OWN_PAGE_MM = 172;
+
+/** A picture of the sheets by its hash. */
+export type Photos = ReadonlyMap<string, Uint8Array>;
+
+const photoPath = (hash: string) => `/photo-${hash}.jpg`;
+
+/** Year to second of an instant, in UTC: the date of the document. */
+export function documentDate(instant: string): number[] {
+  const date = new Date(instant);
+  return [
+    date.getUTCFullYear(),
+    date.getUTCMonth() + 1,
+    date.getUTCDate(),
+    date.getUTCHours(),
+    date.getUTCMinutes(),
+    date.getUTCSeconds(),
+  ];
+}
+
+/** An address as a QR code, black on white, without quiet zone: the sheet leaves room round it. */
+export async function qrSvg(address: string): Promise<string> {
+  return qrToString(address, { type: 'svg', errorCorrectionLevel: 'M', margin: 2 });
+}
+
+async function setSheet(content: SheetContent, photos: Photos) {
+  const width_mm = content.plan.ownPage ? PLAN_ON_OWN_PAGE_MM : PLAN_BESIDE_FACTS_MM;
+  const withholding = ['no-target', 'target-out-of-date', 'no-procedure'];
+  return {
+    ...content,
+    banners: content.banners.map((each) => ({ ...each, withholds: withholding.includes(each.code) })),
+    glyph: stageGlyphSvg(content.stage, { size: 48, palette: drawingPalettes.print }),
+    qr: await qrSvg(content.address),
+    planSvg: content.plan.missing === null ? planSvg(content.plan, content.tag, width_mm * MM_PT) : null,
+    photo: content.photo !== null && photos.has(content.photo) ? photoPath(content.photo) : null,
+  };
+}
+
+/** Words of the template that no sheet has of its own. */
+function labels(language: PaperLanguage) {
+  const texts = sheetTexts(language);
+  const { product, title, page, passes, sequence, boxes, signOff, stop, safety } = texts;
+  const stopText = fill(stop.text, { who: stop.who });
+  return {
+    product,
+    title,
+    page,
+    passes,
+    sequence,
+    boxes,
+    signOff,
+    stop,
+    safety,
+    stopText,
+    planOnOwnPage: texts.plan.onOwnPage,
+  };
+}
+
+/**
+ * Sets joint sheets one after another in one PDF, pages counted per sheet.
+ * @param contents at least one; all in the language of the first
+ */
+export async function sheetsPdf(contents: readonly SheetContent[], photos: Photos): Promise<TypesetPdf> {
+  const [first] = contents;
+  if (!first) throw new Error('No joint sheet was asked for; name at least one joint.');
+  const sheets = await Promise.all(contents.map((content) => setSheet(content, photos)));
+  const latest =
+    contents
+      .map(({ recordedAt }) => recordedAt)
+      .sort()
+      .at(-1) ?? first.recordedAt;
+  const used = new Set(contents.flatMap(({ photo }) => (photo !== null && photos.has(photo) ? [photo] : [])));
+  return typeset({
+    template: SHEET_TEMPLATE,
+    data: {
+      language: first.language,
+      title: contents.length === 1 ? first.tag : `${first.tag} – ${contents.at(-1)?.tag}`,
+      date: documentDate(latest),
+      labels: labels(first.language),
+      sheets,
+    },
+    pictures: [...used].map((hash) => ({ path: photoPath(hash), bytes: photos.get(hash) ?? new Uint8Array() })),
+  });
+}
