@@ -28,6 +28,7 @@ export default defineConfig({
       kind('browser', ['tests/browser/**/*.test.ts'], {
         testTimeout: 180_000,
         hookTimeout: 180_000,
+        globalSetup: ['tests/api/support/database-server.ts'],
         fileParallelism: false,
       }),
     ],
