@@ -27,12 +27,11 @@ export async function makeOf(
   return { joint: state, make: found };
 }
 
-/** The pair that works a joint, with the crew's phone: always the same two for a joint. */
-const pairOf = (joint: DemoJoint): string[] => {
-  const { personIds } = joint.crew;
-  const at = 1 + (joint.tag.length % 2);
-  return [personIds[1], personIds[at + 1]].filter((id): id is string => id !== undefined);
-};
+/** The pair that opens, closes and tightens; another pair goes round for the relaxation passes. */
+const pairOf = ({ crew }: DemoJoint): string[] =>
+  [crew.personIds[1], crew.personIds[2]].filter((id) => id !== undefined);
+const relaxationPairOf = ({ crew }: DemoJoint): string[] =>
+  [crew.personIds[3], crew.personIds[5]].filter((id) => id !== undefined);
 
 export function scheduleOpening({ story, timetable }: Stage, clock: CrewClock, joint: DemoJoint, make: DemoMake): void {
   const { to } = clock.take(15);
@@ -248,7 +247,7 @@ export function scheduleCheck(
           endedAt: to.toISOString(),
           nutsMoved: story.random.whole(0, 3),
         },
-        { makeId: make.makeId, performedBy: pairOf(joint) },
+        { makeId: make.makeId, performedBy: relaxationPairOf(joint) },
       );
     });
   }

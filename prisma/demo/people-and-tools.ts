@@ -115,7 +115,7 @@ export async function engagePeople(story: Recorder): Promise<Cast> {
       personIds.push(personId);
       // One in each crew has a certificate that lapses within days: the screens have something to warn of.
       const days = index === 4 ? story.random.whole(13, 17) : story.random.whole(200, 700);
-      const skills: QualifiedFor[] = index < 4 ? [...CREW_SKILLS, 'hydraulic-wrench'] : [...CREW_SKILLS];
+      const skills: QualifiedFor[] = index !== 4 ? [...CREW_SKILLS, 'hydraulic-wrench'] : [...CREW_SKILLS];
       await qualify(story, by.inspector, personId, skills, days);
     }
     const [first, second] = personIds;

@@ -131,8 +131,6 @@ export interface RuleContext {
   /** the target that this command would store (target-approved), computed by the server */
   readonly newTarget: TargetEvidence | null;
   readonly shortfallAccepted: boolean;
-  /** hash of the inputs as they are now, for the derived flag "target out of date" */
-  readonly targetInputsHashNow: string | null;
   /** passes of the performers on other joints that overlap this one: joint tags */
   readonly elsewhereAtTheSameTime: readonly string[];
   /** joints of the same lot (pack, crew, procedure, shift) with a rejected check, by tag */

@@ -175,7 +175,6 @@ export const surroundings: Surroundings = {
   },
   newTarget: null,
   shortfallAccepted: false,
-  targetInputsHashNow: null,
   elsewhereAtTheSameTime: [],
   lotRejections: [],
   unclosedPunchA: 0,
