@@ -18,14 +18,16 @@ export function SequencePreview({ content }: { content: ProcedureContent }) {
   return (
     <section className={styles.form} aria-label={text('preview')}>
       <h2>{text('preview')}</h2>
-      <NumberField
-        label={text('preview-bolts')}
-        least={3}
-        most={400}
-        decimals={0}
-        value={boltCount}
-        onChange={setBoltCount}
-      />
+      <div className={styles.plan}>
+        <NumberField
+          label={text('preview-bolts')}
+          least={3}
+          most={400}
+          decimals={0}
+          value={boltCount}
+          onChange={setBoltCount}
+        />
+      </div>
       {'refused' in answer ? (
         <Notice kind="attention" title={text('preview-not-possible')}>
           <p>{answer.refused}</p>

@@ -1,5 +1,6 @@
 import type { HistoryEntry, JointPage, MakeAnswer, Stage } from '@seatwell/contract';
 import { useState } from 'react';
+import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -57,6 +58,7 @@ function Entry({ page, make, entry, onAmend }: EntryProps) {
   const format = useFormat();
   const sentence = useEventSentence();
   const persons = usePersons(page);
+  const trade = useTrade();
   const stage = stageOfEvent(entry);
   const gone = entry.amendedBy.some((each) => each.type === 'corrected' || each.type === 'revoked');
   const recorder = entry.recordedBy === null ? [] : [entry.recordedBy.personId];
@@ -70,15 +72,17 @@ function Entry({ page, make, entry, onAmend }: EntryProps) {
       <div>
         <span className={styles.said}>{sentence(entry)}</span>
         <div className={styles.who}>
-          {by}{' '}
+          {by}
           {entry.signed && (
-            <span className={styles.signed} title={entry.signed.meaning}>
-              {text('signed-by', {
-                name: entry.signed.person.name ?? text('name-erased'),
-                role: entry.signed.role,
-                at: format.dayTime(entry.signed.signedAt),
-              })}
-            </span>
+            <>
+              {entry.signed.person.name !== null &&
+                !by.includes(entry.signed.person.name) &&
+                ` · ${entry.signed.person.name}`}
+              {`, ${trade.word('role', entry.signed.role)} `}
+              <span className={styles.signed} title={entry.signed.meaning}>
+                {text('signed')}
+              </span>
+            </>
           )}
         </div>
         {gone && (

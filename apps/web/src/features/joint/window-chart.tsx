@@ -1,20 +1,23 @@
 import type { CalcTargetResponse } from '@seatwell/contract';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
+import { phoneQuery, useMediaQuery } from '../../ui/use-media-query.ts';
 import { chartScale, type Limit } from './chart-scale.ts';
 import styles from './joint.module.css';
 import { useLimitName } from './use-limit-name.ts';
 
-const labelWidth = 170;
-const plotWidth = 520;
+const wide = { labelWidth: 170, plotWidth: 520, rightEdge: 40 };
+const narrow = { labelWidth: 128, plotWidth: 200, rightEdge: 24 };
 const rowHeight = 24;
-const rightEdge = 40;
+// A number beside its limit keeps this far from the target's line.
+const numberWidth = 44;
 
 /** The target's window: what holds it from below, what from above, the target and the spread of the tool. */
 export function WindowChart({ answer }: { answer: CalcTargetResponse }) {
   const text = useText('joint');
   const format = useFormat();
   const limitName = useLimitName();
+  const { labelWidth, plotWidth, rightEdge } = useMediaQuery(phoneQuery) ? narrow : wide;
   const { lower, upper } = answer.window;
   const limits: Limit[] = [
     ...lower.map((limit) => ({ ...limit, side: 'lower' as const })),
@@ -50,6 +53,8 @@ export function WindowChart({ answer }: { answer: CalcTargetResponse }) {
         const y = index * rowHeight;
         const edge = x(limit.boltStress_MPa);
         const isLower = limit.side === 'lower';
+        const crosses = Math.abs(at - edge) < numberWidth;
+        const after = isLower !== crosses;
         return (
           <g key={`${limit.side} ${limit.name}`} opacity={limit.advisory ? 0.6 : undefined}>
             <text x={labelWidth - 8} y={y + 17} textAnchor="end">
@@ -65,9 +70,9 @@ export function WindowChart({ answer }: { answer: CalcTargetResponse }) {
             <line className={styles.tick} x1={edge} x2={edge} y1={y + 3} y2={y + rowHeight - 3} />
             <text
               className={styles.value}
-              x={isLower ? edge + 5 : edge - 5}
+              x={after ? edge + 5 : edge - 5}
               y={y + 17}
-              textAnchor={isLower ? 'start' : 'end'}
+              textAnchor={after ? 'start' : 'end'}
             >
               {format.value('stress', limit.boltStress_MPa)}
             </text>

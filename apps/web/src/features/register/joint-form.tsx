@@ -1,5 +1,5 @@
 import type { ChoicesAnswer } from '@seatwell/contract';
-import { type FormEvent, type ReactNode, useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -41,38 +41,36 @@ export function JointForm(props: Props) {
   const change = (part: Partial<JointDraft>) => setDraft((current) => ({ ...current, ...part }));
   const lacking = jointMissing(draft);
   const missing = (lacking && text(lacking)) ?? props.missing;
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    if (!missing && !props.busy) props.onSend(draft);
-  };
   return (
-    <form onSubmit={submit} noValidate className={styles.form}>
-      <PlaceFields draft={draft} onChange={change} choices={props.choices} />
-      <FlangeFields draft={draft} onChange={change} />
-      <GasketFields draft={draft} onChange={change} />
-      <StackFields draft={draft} onChange={change} />
-      <ServiceFields draft={draft} onChange={change} />
-      {props.isNew && <MakeFields draft={draft} onChange={change} choices={props.choices} />}
-      <TextField
-        label={text('remark')}
-        optional
-        lines={2}
-        value={draft.remark}
-        onChange={(remark) => change({ remark })}
-      />
-      {props.children}
-      <ErrorNotice error={props.error} />
+    <>
+      <div className={styles.form}>
+        <PlaceFields draft={draft} onChange={change} choices={props.choices} />
+        <FlangeFields draft={draft} onChange={change} />
+        <GasketFields draft={draft} onChange={change} />
+        <StackFields draft={draft} onChange={change} />
+        <ServiceFields draft={draft} onChange={change} />
+        {props.isNew && <MakeFields draft={draft} onChange={change} choices={props.choices} />}
+        <TextField
+          label={text('remark')}
+          optional
+          lines={2}
+          value={draft.remark}
+          onChange={(remark) => change({ remark })}
+        />
+        {props.children}
+        <ErrorNotice error={props.error} />
+      </div>
       <StickyActionBar
         actions={
           <>
             <Button onClick={props.onCancel}>{text('cancel')}</Button>
-            <Button kind="primary" type="submit" busy={props.busy} disabledReason={missing}>
+            <Button kind="primary" busy={props.busy} disabledReason={missing} onClick={() => props.onSend(draft)}>
               {props.sendLabel}
             </Button>
           </>
         }
       />
-    </form>
+    </>
   );
 }
 

@@ -12,14 +12,12 @@ import { Button } from '../../ui/button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
 import { PageHeader } from '../../ui/page-header.tsx';
 import { Skeleton } from '../../ui/skeleton.tsx';
-import { useAnnouncer } from '../../ui/toast.tsx';
 import { VirtualTable } from '../../ui/virtual-table.tsx';
 import { BulkBar } from './bulk-bar.tsx';
-import { FindField } from './find-field.tsx';
 import { JointCard } from './joint-card.tsx';
 import styles from './register.module.css';
-import { isFiltered, type RegisterSearch, readRegisterSearch, sortedBy, withFilter } from './register-search.ts';
-import { RegisterSentence } from './register-sentence.tsx';
+import { RegisterFilters } from './register-filters.tsx';
+import { isFiltered, type RegisterSearch, readRegisterSearch, sortedBy } from './register-search.ts';
 import type { RegisterSort } from './register-sorts.ts';
 import { RegisterSub } from './register-sub.tsx';
 import { type Selection, tickedTo } from './selection.ts';
@@ -67,16 +65,7 @@ export function RegisterPage() {
           </>
         }
       />
-      <div className={styles.filters}>
-        <RegisterSentence search={search} onChange={show} choices={choices} timeZone={shutdown?.timeZone ?? 'UTC'} />
-        <div className={styles.beside}>
-          <FindField
-            value={search.search ?? ''}
-            onChange={(typed) => show(withFilter(search, 'search', typed === '' ? undefined : typed))}
-          />
-          {isFiltered(search) && <KeepList />}
-        </div>
-      </div>
+      <RegisterFilters search={search} onChange={show} choices={choices} timeZone={shutdown?.timeZone ?? 'UTC'} />
       <ErrorNotice error={register.error} />
       {register.loading && <Skeleton lines={12} />}
       {empty && <EmptyRegister filtered={isFiltered(search)} onAll={() => show({})} />}
@@ -112,24 +101,6 @@ export function RegisterPage() {
         />
       )}
     </>
-  );
-}
-
-function KeepList() {
-  const text = useText('register');
-  const { toast } = useAnnouncer();
-  // The clipboard is there on secure pages only; the address holds the list in any case.
-  const keep = () => {
-    const copied = navigator.clipboard?.writeText(location.href) ?? Promise.reject(new Error('no clipboard'));
-    copied.then(
-      () => toast({ message: text('keep-list-done') }),
-      () => toast({ message: text('keep-list-failed') }),
-    );
-  };
-  return (
-    <Button kind="quiet" onClick={keep}>
-      {text('keep-list')}
-    </Button>
   );
 }
 

@@ -25,7 +25,7 @@ export function useColumns(search: RegisterSearch): readonly VirtualColumn<Joint
       {
         key: 'tag',
         header: text('column-tag'),
-        width: 'minmax(8rem, 1.1fr)',
+        width: 'minmax(7rem, 1fr)',
         rowHeader: true,
         sorted: sorted('tag'),
         cell: (row) => row.tag,
@@ -33,42 +33,42 @@ export function useColumns(search: RegisterSearch): readonly VirtualColumn<Joint
       {
         key: 'flange',
         header: text('column-flange'),
-        width: 'minmax(8rem, 1.1fr)',
+        width: 'minmax(7rem, 1fr)',
         sorted: sorted('size'),
         cell: (row) => flangeCell(row, trade),
       },
       {
         key: 'bolts',
         header: text('column-bolts'),
-        width: '5.5rem',
+        width: '5.25rem',
         from: 'middle',
         cell: (row) => trade.bolts(row.boltCount, row.boltThread),
       },
       {
         key: 'gasket',
         header: text('column-gasket'),
-        width: 'minmax(6.5rem, 0.8fr)',
+        width: 'minmax(6.25rem, 0.7fr)',
         from: 'wide',
         cell: (row) => trade.word('family', row.gasketFamily),
       },
       {
         key: 'stage',
         header: text('column-stage'),
-        width: 'minmax(9.5rem, 1fr)',
+        width: 'minmax(9rem, 0.9fr)',
         sorted: sorted('stage'),
         cell: (row) => <StageWord stage={row.stage}>{trade.word('stage', row.stage)}</StageWord>,
       },
       {
         key: 'set',
         header: text('column-set', { unit: format.unit('torque') }),
-        width: '5.5rem',
+        width: '4.75rem',
         numeric: true,
         cell: (row) => format.value('torque', row.torque_Nm),
       },
       {
         key: 'crew',
         header: text('column-crew'),
-        width: '4.5rem',
+        width: '3.75rem',
         from: 'middle',
         sorted: sorted('crew'),
         cell: (row) => row.crew?.code,
@@ -76,21 +76,21 @@ export function useColumns(search: RegisterSearch): readonly VirtualColumn<Joint
       {
         key: 'planned',
         header: text('column-planned'),
-        width: '7rem',
+        width: '6.75rem',
         sorted: sorted('planned'),
         cell: (row) => (row.plannedOn === null ? '' : format.calendarDay(row.plannedOn)),
       },
       {
         key: 'pack',
         header: text('column-pack'),
-        width: 'minmax(5.5rem, 0.6fr)',
+        width: 'minmax(5.5rem, 0.5fr)',
         from: 'wide',
         cell: (row) => row.packs.map((pack) => pack.number).join(', '),
       },
       {
         key: 'waits',
         header: text('column-waits'),
-        width: 'minmax(9rem, 1.4fr)',
+        width: 'minmax(8.5rem, 1.6fr)',
         cell: (row) =>
           row.flags.some((flag) => flag !== 'part-tight') ? (
             <Flags flags={row.flags} />
