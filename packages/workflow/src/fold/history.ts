@@ -1,4 +1,5 @@
 import type { EventType, Payload } from '@seatwell/contract';
+import { CATALOGUE, isEventType } from '../catalogue.ts';
 import type { JointState, MakeState, RecordedEvent } from '../state.ts';
 import { moment } from '../time.ts';
 import { beginJoint, foldRegister } from './joint.ts';
@@ -16,6 +17,10 @@ const bySequence = (a: RecordedEvent, b: RecordedEvent): number => a.sequence - 
 
 const byWorkTime = (a: RecordedEvent, b: RecordedEvent): number =>
   moment(a.workTime) - moment(b.workTime) || bySequence(a, b);
+
+/** Blinds and punch items name a joint and stand in its history, but they have a state of their own. */
+const changesJoint = ({ type }: RecordedEvent): boolean =>
+  isEventType(type) && ['joint', 'make', 'event'].includes(CATALOGUE[type].subject);
 
 interface Amendments {
   readonly replaced: ReadonlyMap<string, RecordedEvent>;
@@ -98,7 +103,7 @@ function foldMakeHistory(make: MakeState, events: readonly RecordedEvent[], amen
  * @throws Error when the first event recorded neither lists nor finds the joint
  */
 export function foldHistory(events: readonly RecordedEvent[]): JointState | null {
-  const recorded = [...events].sort(bySequence);
+  const recorded = events.filter(changesJoint).sort(bySequence);
   const amendments = amendmentsOf(recorded);
   const counting = recorded.filter((event) => !isWork(event) && !AMENDMENTS.includes(event.type));
   const [first, ...rest] = counting;
@@ -115,7 +120,7 @@ export function foldHistory(events: readonly RecordedEvent[]): JointState | null
       amendments,
     ),
   );
-  return { ...joint, makes, version: events.length };
+  return { ...joint, makes, version: recorded.length };
 }
 
 /**
