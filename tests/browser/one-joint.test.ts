@@ -221,6 +221,7 @@ describe('one joint, by those who work it, each at their own screen', () => {
   it('is handed over with its system', async () => {
     const coordinator = await plant.signIn(plant.shutdown.coordinator, desk);
     await coordinator.goto(plant.at(`/systems/${plant.shutdown.systemId}/hand-over`));
+    await button(coordinator, /Look and hand over/).waitFor();
     await picture(coordinator, '20-hand-over');
     await button(coordinator, /Look and hand over/).click();
     await sign(coordinator, 'Sign');

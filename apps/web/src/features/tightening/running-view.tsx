@@ -50,7 +50,7 @@ export function RunningView(props: RunningViewProps) {
     round: format.count(running.rounds),
   });
   return (
-    <>
+    <div className={styles.running}>
       <div className={`${styles.pass} ${styles.inner}`}>
         <ProgressBar
           label={label}
@@ -71,7 +71,7 @@ export function RunningView(props: RunningViewProps) {
             { text: dial.number, size: dial.number.length > 5 ? 0.13 : 0.17, weight: 720 },
             { text: dial.unit, size: 0.055, tone: 'soft', weight: 500 },
           ]}
-          viewedFrom={viewedFrom ?? undefined}
+          viewedFrom={viewedFrom === null ? text('viewing-side-missing') : text('viewed-from', { side: viewedFrom })}
         />
       </div>
       <footer className={`${styles.foot} ${styles.inner}`}>
@@ -112,6 +112,6 @@ export function RunningView(props: RunningViewProps) {
           props.onStop(why);
         }}
       />
-    </>
+    </div>
   );
 }

@@ -70,7 +70,7 @@ export function SetupPanel({ job, position, draft, tools, onBegin }: SetupPanelP
   const choose = (more: Partial<typeof chosen>) => setChosen((current) => ({ ...current, ...more }));
   const hydraulic = method === 'hydraulic-wrench' || method === 'tensioner';
   return (
-    <>
+    <div className={styles.view}>
       <div className={`${styles.setup} ${styles.inner}`}>
         <RestartNotice job={job} position={position} waiting={draft.waiting} />
         <TalkNotice job={job} persons={by} />
@@ -146,6 +146,6 @@ export function SetupPanel({ job, position, draft, tools, onBegin }: SetupPanelP
           </Button>
         }
       />
-    </>
+    </div>
   );
 }

@@ -62,8 +62,12 @@ export interface Units {
   readonly unit: (name: 'torque' | 'pressure') => string;
 }
 
-/** Three digits, and never one fewer than the whole number has: what a person can read and set. */
+// From here on a whole unit is at most 1 % off: nobody reads a wrench finer than that (common practice).
+const WHOLE_FROM = 50;
+
+/** What a person can read and set: whole units, and three digits below 50. */
 export function readable(shown: number): number {
+  if (Math.abs(shown) >= WHOLE_FROM) return Math.round(shown);
   const magnitude = Math.floor(Math.log10(Math.abs(shown))) + 1;
   const decimals = Math.min(6, Math.max(0, 3 - magnitude));
   return Number(shown.toFixed(decimals));

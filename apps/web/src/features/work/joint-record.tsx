@@ -1,8 +1,8 @@
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
-import { KeyValues } from '../../ui/key-values.tsx';
 import type { Job } from './job.ts';
+import styles from './work.module.css';
 
 /** What was recorded of the make, as whoever checks has to compare it with the joint. */
 export function JointRecord({ job: { state, page } }: { job: Job }) {
@@ -43,7 +43,16 @@ export function JointRecord({ job: { state, page } }: { job: Job }) {
       })),
     ...(state.tightAt === null ? [] : [{ name: text('tight-since'), value: format.dayTime(state.tightAt) }]),
   ];
-  return <KeyValues items={items} />;
+  return (
+    <dl className={styles.record}>
+      {items.map((item) => (
+        <div key={item.name}>
+          <dt>{item.name}</dt>
+          <dd>{item.value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
 }
 
 const decimalsOf = (value: number): number => Math.min(3, (String(value).split('.')[1] ?? '').length);

@@ -26,7 +26,7 @@ export function useFact<T extends ShutdownEventType>(
   onDone: (answer: CommandAnswer) => void,
 ): Fact<ShutdownPayload<T>> {
   const text = useText('work');
-  const { toast } = useAnnouncer();
+  const { toast, announce } = useAnnouncer();
   const command = useCommand(type);
   const [last, setLast] = useState<{ payload: ShutdownPayload<T>; options: FactOptions } | null>(null);
 
@@ -36,7 +36,9 @@ export function useFact<T extends ShutdownEventType>(
       { subjectId: subject.jointId, makeId: subject.makeId, payload, alreadyDone, ...options },
       {
         onSuccess: (answer) => {
-          toast({ message: text(answer.disposition === 'needs-review' ? 'kept-for-review' : 'recorded') });
+          // The screen itself shows the next stage; only what does not move on needs words that stay.
+          if (answer.disposition === 'needs-review') toast({ message: text('kept-for-review') });
+          else announce(text('recorded'));
           onDone(answer);
         },
       },

@@ -1,0 +1,93 @@
+import type { ProcedureContent } from '@seatwell/contract';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { boltsIn, lastBoltOf, tighteningPlan } from './pass-steps.ts';
+
+const content = (more: Partial<ProcedureContent> = {}): ProcedureContent => ({
+  numbering: 'clockwise',
+  pattern: 'legacy',
+  tools: 1,
+  group: null,
+  passPercents: [30, 70, 100],
+  finalRound: true,
+  relaxationPass: false,
+  method: 'torque-wrench',
+  lubricantId: '0198c2d0-0000-7000-8000-000000000001',
+  appliesTo: { kinds: [], ratings: [], gasketFamilies: [], leastBolts: 4, mostBolts: 200 },
+  policy: {
+    area: 'tensile',
+    minimumBoltUtilisation: 0.2,
+    maximumBoltUtilisation: 0.7,
+    scatter_percent: 10,
+    targetBoltStress_MPa: null,
+    source: 'test',
+  },
+  cautions: [],
+  ...more,
+});
+
+describe('the steps of a pass', () => {
+  test('eight bolts, legacy, numbered clockwise: across the flange', () => {
+    const plan = tighteningPlan(content(), 8);
+    expect(plan.passes.map((pass) => pass.percent)).toEqual([30, 70, 100]);
+    expect(plan.passes[0]?.steps.flat()).toEqual([1, 5, 3, 7, 2, 6, 4, 8]);
+    expect(plan.round.steps.flat()).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
+  });
+
+  test('numbered in the order of tightening, the first pass counts up and the round goes by place', () => {
+    const plan = tighteningPlan(content({ numbering: 'order' }), 8);
+    expect(plan.passes[0]?.steps.flat()).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
+    expect(plan.round.steps.flat()).toEqual(plan.positions.map((position) => position.label));
+  });
+
+  test('four tools at once: a step is four bolts', () => {
+    const plan = tighteningPlan(content({ pattern: 'simultaneous', tools: 4 }), 16);
+    expect(plan.atOnce).toBe(true);
+    expect(plan.passes[0]?.steps.map((step) => step.length)).toEqual([4, 4, 4, 4]);
+    expect(boltsIn(plan.passes[0]?.steps ?? [])).toBe(16);
+  });
+
+  test('the circular pattern is recorded in as many passes as it has percents, the last with every bolt', () => {
+    const plan = tighteningPlan(content({ pattern: 'circular' }), 12);
+    expect(plan.passes).toHaveLength(3);
+    expect(boltsIn(plan.passes[2]?.steps ?? [])).toBe(12);
+  });
+
+  test('every bolt is in the last pass and in the round, whatever pattern and count', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 4, max: 64 }),
+        fc.constantFrom('legacy' as const, 'quadrant' as const, 'circular' as const, 'modified-legacy' as const),
+        fc.constantFrom('clockwise' as const, 'order' as const),
+        (count, pattern, numbering) => {
+          const plan = tighteningPlan(content({ pattern, numbering }), count);
+          const all = Array.from({ length: count }, (_, index) => index + 1);
+          expect(plan.round.steps.flat().sort((a, b) => a - b)).toEqual(all);
+          // Modified legacy brings its first fours to the full value in the final round only.
+          if (pattern !== 'modified-legacy') expect(boltsIn(plan.passes[2]?.steps ?? [])).toBe(count);
+        },
+      ),
+    );
+  });
+
+  test('the last bolt is the last of its step', () => {
+    expect(
+      lastBoltOf(
+        [
+          [1, 5],
+          [3, 7],
+        ],
+        1,
+      ),
+    ).toBe(5);
+    expect(
+      lastBoltOf(
+        [
+          [1, 5],
+          [3, 7],
+        ],
+        0,
+      ),
+    ).toBeNull();
+  });
+});
