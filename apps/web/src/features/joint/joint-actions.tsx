@@ -13,6 +13,7 @@ import { ReleaseDialog } from '../register/release-dialog.tsx';
 import { DeviationDialog } from './deviation-dialog.tsx';
 import styles from './joint.module.css';
 import { CancelMakeDialog, HoldDialog, PunchDialog, ReleaseHoldDialog, VoidDialog } from './joint-decisions.tsx';
+import { stateOf } from './shown-make.ts';
 
 const PlanMakeDialog = lazy(() => import('./plan-make-dialog.tsx').then((m) => ({ default: m.PlanMakeDialog })));
 
@@ -132,7 +133,18 @@ const offered = [
 
 function Asked({ asked, page, make, choices, onClose }: Props & { asked: Asked | null; onClose: () => void }) {
   const joints = make
-    ? [{ jointId: page.joint.jointId, makeId: make.makeId, version: page.joint.version, tag: page.joint.tag }]
+    ? [
+        {
+          jointId: page.joint.jointId,
+          makeId: make.makeId,
+          version: page.joint.version,
+          tag: page.joint.tag,
+          planned: {
+            crewId: make.crew?.crewId ?? null,
+            plannedOn: stateOf(page, make)?.plannedOn ?? null,
+          },
+        },
+      ]
     : [];
   const props = { page, make, onClose };
   switch (asked) {

@@ -8,7 +8,7 @@ import { useText } from '../../texts/text-provider.tsx';
 import { DateField } from '../../ui/date-field.tsx';
 import { Select } from '../../ui/select.tsx';
 import { ListDialog } from './list-dialog.tsx';
-import { listRows } from './list-rows.ts';
+import { listRowsWith } from './list-rows.ts';
 import type { SelectedJoint } from './selection.ts';
 
 interface Props {
@@ -18,6 +18,7 @@ interface Props {
 }
 
 const none = 'none';
+const keep = 'keep';
 
 /** Crew, day and level of checking of a list of joints. */
 export function AssignDialog({ joints, choices, onClose }: Props) {
@@ -25,19 +26,30 @@ export function AssignDialog({ joints, choices, onClose }: Props) {
   const trade = useTrade();
   const shutdownId = useShutdownId();
   const assign = useListCommand('make-assigned');
-  const [crew, setCrew] = useState('');
+  // What is not loaded is not known, and must be said: nothing is cleared by an empty field.
+  const known = joints.every((joint) => joint.planned !== undefined);
+  const [crew, setCrew] = useState(known ? keep : '');
   const [day, setDay] = useState('');
   const [level, setLevel] = useState<CheckingLevel | ''>('');
   const send = () =>
     assign.mutate({
       subjectId: shutdownId,
       mode: 'each',
-      rows: listRows(joints, {
-        crewId: crew === none || crew === '' ? null : crew,
-        plannedOn: day === '' ? null : day,
+      rows: listRowsWith(joints, ({ planned }) => ({
+        crewId: crew === keep ? (planned?.crewId ?? null) : crew === none ? null : crew,
+        plannedOn: day === '' ? (planned?.plannedOn ?? null) : day,
         ...(level === '' ? {} : { checkingLevel: level }),
-      }),
+      })),
     });
+  const nothing = crew === keep && day === '' && level === '';
+  const missing =
+    crew === ''
+      ? text('crew-needed')
+      : !known && day === ''
+        ? text('day-needed')
+        : nothing
+          ? text('assign-nothing')
+          : undefined;
   return (
     <ListDialog
       title={text('assign-crew-title', { count: joints.length })}
@@ -46,7 +58,7 @@ export function AssignDialog({ joints, choices, onClose }: Props) {
       error={assign.error}
       busy={assign.isPending}
       sendLabel={text('save')}
-      missing={crew === '' ? text('crew-needed') : undefined}
+      missing={missing}
       onSend={send}
       onClose={onClose}
     >
@@ -55,11 +67,12 @@ export function AssignDialog({ joints, choices, onClose }: Props) {
         value={crew}
         onChange={setCrew}
         options={[
+          ...(known ? [{ value: keep, label: text('keep-crew') }] : []),
           ...choices.crews.map((each) => ({ value: each.crewId, label: each.code, detail: each.company })),
           { value: none, label: text('no-crew') },
         ]}
       />
-      <DateField label={text('day')} value={day} onChange={setDay} hint={text('day-empty')} />
+      <DateField label={text('day')} value={day} onChange={setDay} hint={known ? text('day-empty') : undefined} />
       <Select
         label={text('checking-raise')}
         optional

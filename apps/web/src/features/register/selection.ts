@@ -6,12 +6,20 @@ export interface SelectedJoint {
   readonly makeId: string | null;
   readonly version: number;
   readonly tag: string;
+  /** crew and day as they are; undefined where the row was not loaded */
+  readonly planned?: { readonly crewId: string | null; readonly plannedOn: string | null };
 }
 
 /** Ticked joints by id. */
 export type Selection = ReadonlyMap<string, SelectedJoint>;
 
-const pick = ({ jointId, makeId, version, tag }: SelectedJoint): SelectedJoint => ({ jointId, makeId, version, tag });
+const pick = ({ jointId, makeId, version, tag, crew, plannedOn }: JointRow): SelectedJoint => ({
+  jointId,
+  makeId,
+  version,
+  tag,
+  planned: { crewId: crew?.crewId ?? null, plannedOn },
+});
 
 /** The selection after the table's ticks: joints that were ticked before keep what is known of them. */
 export function tickedTo(ids: ReadonlySet<string>, before: Selection, rows: readonly JointRow[]): Selection {
@@ -23,5 +31,8 @@ export function tickedTo(ids: ReadonlySet<string>, before: Selection, rows: read
 /** The ticked joints as they are shown now: a decision says which version its maker saw. */
 export function selectedNow(selection: Selection, rows: readonly JointRow[]): readonly SelectedJoint[] {
   const shown = new Map(rows.map((row) => [row.jointId, row]));
-  return [...selection.values()].map((joint) => pick(shown.get(joint.jointId) ?? joint));
+  return [...selection.values()].map((joint) => {
+    const row = shown.get(joint.jointId);
+    return row ? pick(row) : joint;
+  });
 }

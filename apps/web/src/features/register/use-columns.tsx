@@ -47,7 +47,7 @@ export function useColumns(search: RegisterSearch): readonly VirtualColumn<Joint
       {
         key: 'gasket',
         header: text('column-gasket'),
-        width: 'minmax(6.25rem, 0.7fr)',
+        width: 'minmax(7.25rem, 0.7fr)',
         from: 'wide',
         cell: (row) => trade.word('family', row.gasketFamily),
       },
@@ -90,7 +90,7 @@ export function useColumns(search: RegisterSearch): readonly VirtualColumn<Joint
       {
         key: 'waits',
         header: text('column-waits'),
-        width: 'minmax(8.5rem, 1.6fr)',
+        width: 'minmax(8rem, 1.4fr)',
         cell: (row) =>
           row.flags.some((flag) => flag !== 'part-tight') ? (
             <Flags flags={row.flags} />
