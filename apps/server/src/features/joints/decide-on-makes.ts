@@ -19,6 +19,8 @@ import { evidenceOf } from './evidence.ts';
 import type { FactsLoader } from './facts.ts';
 import { jointHistory } from './joint-store.ts';
 import { shownMake } from './project-joints.ts';
+import { refuseStale } from './refuse-stale.ts';
+import { requireNamed } from './require-named.ts';
 import { ruleContext } from './rule-context.ts';
 
 /** One joint of a command: for a list there are many. */
@@ -82,18 +84,6 @@ export async function reachOf(
   };
 }
 
-/** @throws Problem `stale-decision` when the joint has moved on since the decision's maker saw it */
-function refuseStale(joint: JointState, versionSeen: number | null): void {
-  if (versionSeen === joint.version) return;
-  throw new Problem(
-    'stale-decision',
-    versionSeen === null
-      ? `A decision on ${joint.tag} must say which version was seen; it is at ${joint.version}.`
-      : `${joint.tag} is at version ${joint.version}, you saw ${versionSeen}. Look at it again and decide anew.`,
-    [{ path: 'versionSeen', code: 'stale', message: joint.tag, limit: joint.version }],
-  );
-}
-
 /**
  * Judges one joint's part of a command: who may, whether the version seen still holds, the rules, and the fold.
  * Nothing is written here.
@@ -109,13 +99,14 @@ export async function judgeJoint(
   const type: EventType = input.type;
   const kind = eventKind(type, row.payload);
   requireAllowed(input.actor, actionFor(type, row.payload), await reachOf(facts, shutdownId, joint, row.makeId));
-  if (kind === 'decision') refuseStale(joint, row.versionSeen);
+  if (kind === 'decision' && row.versionSeen !== joint.version) await refuseStale(input, facts, joint, row.versionSeen);
   const make = joint.makes.find((each) => each.makeId === row.makeId) ?? (row.makeId ? null : shownMake(joint));
   if (!make) {
     throw new Problem('not-found', `${joint.tag} has no make ${row.makeId ?? ''}. Plan one first.`, [
       { path: 'makeId', code: 'unknown-make', message: joint.tag },
     ]);
   }
+  await requireNamed(facts, type, row.payload, joint.jointId);
   // Without a procedure there is nothing to compute by: the rules say so, beside whatever else stops it.
   const newTarget =
     type === 'target-approved' && make.procedure ? await computeTarget(facts, joint, make, row.payload as never) : null;

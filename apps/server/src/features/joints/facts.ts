@@ -26,6 +26,17 @@ export interface TargetTableRow {
   readonly content: Payload<'target-table-approved'>;
 }
 
+const TABLES = {
+  area: ['area', 'area_id'],
+  system: ['system', 'system_id'],
+  crew: ['crew', 'crew_id'],
+  pack: ['test_pack', 'pack_id'],
+  joint: ['joint', 'joint_id'],
+} as const;
+
+/** What belongs to a shutdown and is named by its id in events. */
+export type NamedThings = keyof typeof TABLES;
+
 /** Reads what rules look at, once each in a transaction, however many joints of a list ask for it. */
 export class FactsLoader {
   readonly #tx: Database | Transaction;
@@ -193,6 +204,20 @@ export class FactsLoader {
       values: [this.#siteId, this.#shutdownId, jointId],
     });
     return rows[0]?.count ?? 0;
+  }
+
+  /** Which of these ids this shutdown has. */
+  known(what: NamedThings, ids: readonly string[]): Promise<ReadonlySet<string>> {
+    const [table, column] = TABLES[what];
+    const wanted = [...ids].sort();
+    return this.#once(`known ${what} ${wanted.join()}`, async () => {
+      const { rows } = await this.#tx.query<{ id: string }>({
+        name: `facts-known-${what}`,
+        text: `SELECT ${column} AS id FROM ${table} WHERE site_id = $1 AND shutdown_id = $2 AND ${column} = ANY($3::uuid[])`,
+        values: [this.#siteId, this.#shutdownId, wanted],
+      });
+      return new Set(rows.map((row) => row.id));
+    });
   }
 
   crewPersons(crewId: string): Promise<string[]> {

@@ -3,7 +3,9 @@ import { foldJoint, type JointState } from '@seatwell/workflow';
 import { Problem } from '../../platform/errors/problem.ts';
 import type { DecisionInput, Recording } from '../recording/decision.ts';
 import { shutdownOf } from '../recording/shutdown-of.ts';
+import { FactsLoader } from './facts.ts';
 import { projectJoints } from './project-joints.ts';
+import { requireNamed } from './require-named.ts';
 
 interface NewJoint {
   readonly jointId: string;
@@ -51,6 +53,8 @@ export function newJoint(input: DecisionInput, joint: NewJoint): JointState {
 /** Lists or finds joints that the shutdown does not have yet: their places, their state and their counts. */
 export async function beginJoints(input: DecisionInput, joints: readonly NewJoint[]): Promise<Recording> {
   const shutdown = shutdownOf(input);
+  const facts = new FactsLoader(input.tx, shutdown.siteId, shutdown.shutdownId);
+  for (const { jointId, payload } of joints) await requireNamed(facts, input.type, payload, jointId);
   await refuseTakenTags(input, joints);
   await input.tx.query(
     `INSERT INTO joint_place (site_id, place_id, tag)

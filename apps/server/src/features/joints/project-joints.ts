@@ -11,6 +11,7 @@ import {
   waitsFor,
 } from '@seatwell/workflow';
 import type { Transaction } from '../../platform/database/pool.ts';
+import { Problem } from '../../platform/errors/problem.ts';
 import type { RollupDelta } from '../recording/decision.ts';
 import { naturalKey } from './natural-key.ts';
 import { sizeRank } from './size-rank.ts';
@@ -208,7 +209,9 @@ const upsert = (table: string, key: string, columns: readonly string[]): string 
      .join(', ')}`;
 
 const UPSERT_JOINT = upsert('joint', 'site_id, shutdown_id, joint_id', JOINT_COLUMNS);
-const UPSERT_MAKE = upsert('make', 'site_id, shutdown_id, make_id', MAKE_COLUMNS);
+// The id of a make is made by a client: one that another joint has is never taken over.
+const UPSERT_MAKE = `${upsert('make', 'site_id, shutdown_id, make_id', MAKE_COLUMNS)}
+   WHERE make.joint_id = excluded.joint_id`;
 const AT_ONCE = 1000;
 
 /**
@@ -228,11 +231,14 @@ export async function projectJoints(
       text: UPSERT_JOINT,
       values: [JSON.stringify(part.map((joint) => jointRow(place, joint, now)))],
     });
-    await tx.query({
+    const makes = part.flatMap((joint) => joint.makes.map((make) => makeRow(place, joint, make)));
+    const { rowCount } = await tx.query({
       name: 'project-makes',
       text: UPSERT_MAKE,
-      values: [JSON.stringify(part.flatMap((joint) => joint.makes.map((make) => makeRow(place, joint, make))))],
+      values: [JSON.stringify(makes)],
     });
+    if (rowCount !== makes.length)
+      throw new Problem('already-exists', 'Another joint has a make of this id. Make a new id for each new make.');
   }
   await projectPackMembership(tx, place, changes);
   return changes.flatMap(({ before, after }) => [
