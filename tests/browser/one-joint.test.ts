@@ -1,8 +1,9 @@
 import type { Page } from 'playwright-core';
+import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { PASSWORD } from '../api/support/plant.ts';
 import { type ListedJoint, listJoint } from '../api/support/shutdown.ts';
-import { engineer, makeState } from '../api/support/work.ts';
+import { engineer, makeState, onMake, release } from '../api/support/work.ts';
 import { desk, phone } from './support/gallery.ts';
 import { openRunningPlant, picture, type RunningPlant } from './support/running-plant.ts';
 
@@ -24,6 +25,18 @@ async function sign(page: Page, label: string): Promise<void> {
   await dialog.getByLabel(/password/i).fill(PASSWORD);
   await dialog.getByRole('button', { name: label }).click();
   await dialog.waitFor({ state: 'detached' });
+}
+
+async function recordOpening(page: Page): Promise<void> {
+  await page.getByLabel('Read, and told to everybody at this joint').check();
+  const who = page.getByLabel('Who', { exact: true });
+  await who.nth(0).selectOption({ label: 'Theo Technician' });
+  await who.nth(1).selectOption({ label: 'Mara Mate' });
+  const how = page.getByLabel('How', { exact: true });
+  await how.nth(0).fill('vent open, gauge at zero');
+  await how.nth(1).fill('drain open, no flow');
+  await page.getByLabel('Open ends are covered').check();
+  await button(page, 'Record as open').click();
 }
 
 describe('one joint, by those who work it, each at their own screen', () => {
@@ -57,15 +70,7 @@ describe('one joint, by those who work it, each at their own screen', () => {
     await button(technician, 'Open the joint').click();
     await button(technician, 'Record as open').waitFor();
     await picture(technician, '04-open');
-    await technician.getByLabel('Read, and told to everybody at this joint').check();
-    const who = technician.getByLabel('Who', { exact: true });
-    await who.nth(0).selectOption({ label: 'Theo Technician' });
-    await who.nth(1).selectOption({ label: 'Mara Mate' });
-    const how = technician.getByLabel('How', { exact: true });
-    await how.nth(0).fill('vent open, gauge at zero');
-    await how.nth(1).fill('drain open, no flow');
-    await technician.getByLabel('Open ends are covered').check();
-    await button(technician, 'Record as open').click();
+    await recordOpening(technician);
     await technician.getByRole('heading', { name: 'Inspect the faces' }).waitFor();
     expect(await stage()).toBe('open');
   });
@@ -226,5 +231,39 @@ describe('one joint, by those who work it, each at their own screen', () => {
     await button(coordinator, /Look and hand over/).click();
     await sign(coordinator, 'Sign');
     await expect.poll(stage).toBe('handed-over');
+  });
+});
+
+describe('a joint on hold', () => {
+  it('is not opened; work that is already done is kept for review and moves nothing', async () => {
+    const { shutdown } = plant;
+    const held = await listJoint(shutdown);
+    await engineer(shutdown, held);
+    await release(shutdown, held);
+    const holdId = uuidv7();
+    await onMake(shutdown, held).must(shutdown.inspector, 'hold-placed', {
+      holdId,
+      reason: 'Isolation in doubt.',
+      releasedBy: 'inspector',
+    });
+    const page = await plant.signIn(shutdown.technician, phone);
+    await page.goto(plant.at(`/joints/${held.jointId}/work`));
+    await page.getByText('Isolation in doubt. To be released by: QC inspector.').waitFor();
+    await page.goto(plant.at(`/joints/${held.jointId}/work?do=open`));
+    await recordOpening(page);
+    await page.getByRole('heading', { name: 'Rules stop this' }).waitFor();
+    await picture(page, '21-refused');
+    expect((await makeState(shutdown, held)).waiting).toEqual([]);
+    await button(page, 'It is already done').click();
+    await picture(page, '22-already-done');
+    await button(page, 'Keep it for review').click();
+    await page
+      .getByText(/Kept for review/)
+      .first()
+      .waitFor();
+    const make = await makeState(shutdown, held);
+    expect(make.stage).toBe('released');
+    expect(make.waiting.map((fact) => fact.type)).toEqual(['opened']);
+    await page.context().close();
   });
 });

@@ -14,8 +14,7 @@ import { TextField } from '../../ui/text-field.tsx';
 import styles from '../signing/signing.module.css';
 import { FactProblem } from '../work/fact-problem.tsx';
 import { useReading } from '../work/numbers.ts';
-
-type Member = PackPage['members'][number];
+import { isClosed, type PackMember, underPressure } from './not-closed.ts';
 
 /** One reading of the test: pressure, time held, and what each joint did. */
 export function PackReading({ pack }: { pack: PackPage }) {
@@ -32,16 +31,18 @@ export function PackReading({ pack }: { pack: PackPage }) {
   const [outcome, setOutcome] = useState<'dry' | 'leaks' | 'not-looked' | ''>('');
   const [leaking, setLeaking] = useState<ReadonlySet<string>>(new Set());
   const [where, setWhere] = useState('');
-  const members = pack.members.filter((member) => member.role !== 'reinstated' && !member.cancelled);
+  // What is not closed gets no result: nobody can call it dry.
+  const members = underPressure(pack).filter(isClosed);
   const leaks = members.filter((member) => leaking.has(member.makeId));
 
   let missing: string | undefined;
   if (read_MPa === null || held === undefined) missing = text('missing-reading');
+  else if (members.length === 0 && outcome !== 'not-looked') missing = text('nothing-closed');
   else if (outcome === '') missing = text('missing-result');
   else if (outcome === 'leaks' && leaks.length === 0) missing = text('missing-leaks');
   else if (outcome === 'leaks' && where.trim() === '') missing = text('missing-leak-words');
 
-  const resultOf = (member: Member) => (outcome === 'leaks' && leaking.has(member.makeId) ? 'leak' : 'no-leak');
+  const resultOf = (member: PackMember) => (outcome === 'leaks' && leaking.has(member.makeId) ? 'leak' : 'no-leak');
   const record = async () => {
     if (read_MPa === null || held === undefined) return;
     await reading.mutateAsync({

@@ -11,6 +11,7 @@ import { Link } from '../../ui/link.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { PageHeader } from '../../ui/page-header.tsx';
 import styles from '../signing/signing.module.css';
+import { NotClosedNotice } from './not-closed-notice.tsx';
 import { PackReading } from './pack-reading.tsx';
 import { PackRelease } from './pack-release.tsx';
 import { ProvePack } from './prove-pack.tsx';
@@ -40,6 +41,7 @@ export function PackTestPage() {
       <Notice kind="stop" title={text('stand-clear-title')}>
         <p>{text('stand-clear')}</p>
       </Notice>
+      <NotClosedNotice pack={pack} />
       {pack.state === 'planned' || pack.state === 'ready' ? (
         <PackRelease pack={pack} />
       ) : (

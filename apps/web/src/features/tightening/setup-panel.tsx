@@ -73,6 +73,24 @@ export function SetupPanel({ job, position, draft, tools, onBegin }: SetupPanelP
     <div className={styles.view}>
       <div className={`${styles.setup} ${styles.inner}`}>
         <RestartNotice job={job} position={position} waiting={draft.waiting} />
+        {/* What changes from pass to pass stands first: the tool is set anew. */}
+        {setting.set !== null && (
+          <section aria-label={text('set-now')}>
+            <h2>{text('set-now')}</h2>
+            <SetValue set={setting.set} />
+            {setting.resulting_Nm !== null && (
+              <p>
+                {text('resulting-torque', {
+                  resulting: format.quantity('torque', setting.resulting_Nm),
+                  wanted: format.quantity('torque', wanted?.torque_Nm),
+                })}
+              </p>
+            )}
+            {job.state.target && (
+              <p className={styles.soft}>{text('with-lubricant', { lubricant: job.state.target.lubricant })}</p>
+            )}
+          </section>
+        )}
         <TalkNotice job={job} persons={by} />
         <PeopleField label={text('who-tightens')} people={job.people} chosen={by} onChange={setBy} />
         <ToolField
@@ -120,23 +138,6 @@ export function SetupPanel({ job, position, draft, tools, onBegin }: SetupPanelP
             <p>{text('gap-check-why')}</p>
             <GapFields values={gaps} onChange={setGaps} />
           </>
-        )}
-        {setting.set !== null && (
-          <section aria-label={text('set-now')}>
-            <h2>{text('set-now')}</h2>
-            <SetValue set={setting.set} />
-            {setting.resulting_Nm !== null && (
-              <p>
-                {text('resulting-torque', {
-                  resulting: format.quantity('torque', setting.resulting_Nm),
-                  wanted: format.quantity('torque', wanted?.torque_Nm),
-                })}
-              </p>
-            )}
-            {job.state.target && (
-              <p className={styles.soft}>{text('with-lubricant', { lubricant: job.state.target.lubricant })}</p>
-            )}
-          </section>
         )}
       </div>
       <StickyActionBar
