@@ -187,10 +187,11 @@ export class FactsLoader {
     if (!lotKey) return [];
     const { rows } = await this.#tx.query<{ tag: string }>({
       name: 'facts-lot-rejections',
-      text: `SELECT j.tag FROM make m JOIN joint j
-            ON j.site_id = m.site_id AND j.shutdown_id = m.shutdown_id AND j.joint_id = m.joint_id
+      text: `SELECT (SELECT j.tag FROM joint j WHERE j.site_id = m.site_id AND j.shutdown_id = m.shutdown_id
+            AND j.joint_id = m.joint_id) AS tag
+          FROM make m
           WHERE m.site_id = $1 AND m.shutdown_id = $2 AND m.lot_key = $3 AND m.check_rejected AND m.make_id <> $4
-          ORDER BY j.tag`,
+          ORDER BY tag`,
       values: [this.#siteId, this.#shutdownId, lotKey, makeId],
     });
     return rows.map((row) => row.tag);

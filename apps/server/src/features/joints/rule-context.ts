@@ -96,7 +96,7 @@ export async function ruleContext(
       tightens && says.startedAt && says.endedAt
         ? await facts.elsewhere(joint.jointId, input.performedBy, says.startedAt, says.endedAt)
         : [],
-    lotRejections: await facts.lotRejections(make.lotKey, make.makeId),
+    lotRejections: input.type === 'checked' ? await facts.lotRejections(make.lotKey, make.makeId) : [],
     unclosedPunchA: ASK_PUNCH_ITEMS.includes(input.type) ? await facts.unclosedPunchA(joint.jointId) : 0,
     ...(named === undefined ? {} : { named }),
   };
