@@ -1,4 +1,5 @@
 import { addJointRoute } from './add-joint.ts';
+import { calculateRoute, simulationRoute } from './calculate.ts';
 import { dataRoute } from './data.ts';
 import { editJointRoute } from './edit-joint.ts';
 import { foundRoute, handOverRoute, packTestRoute, signRoute, talkRoute } from './field.ts';
@@ -40,6 +41,8 @@ export const routeTree = rootRoute.addChildren([
     startRoute,
     shutdownsRoute,
     meRoute,
+    calculateRoute,
+    simulationRoute,
     proceduresRoute,
     procedureRoute,
     dataRoute,

@@ -1,5 +1,6 @@
 import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
 import { choicesQuery, jointQuery } from '../app/reads.ts';
+import { loadTexts } from '../texts/translate.ts';
 import { shutdownRoute } from './shutdown.ts';
 
 export const jointRoute = createRoute({
@@ -7,6 +8,7 @@ export const jointRoute = createRoute({
   path: '/joints/$jointId',
   loader: ({ context: { queries }, params: { shutdownId, jointId } }) =>
     Promise.all([
+      loadTexts('joint', 'register', 'engineering'),
       queries.ensureQueryData(jointQuery(shutdownId, jointId)),
       queries.ensureQueryData(choicesQuery(shutdownId)),
     ]),

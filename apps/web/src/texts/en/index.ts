@@ -2,6 +2,7 @@
 export { default as app } from './app.json';
 export { default as areas } from './areas.json';
 export { default as blinds } from './blinds.json';
+export { default as calculator } from './calculator.json';
 export { default as engineering } from './engineering.json';
 export { default as found } from './found.json';
 export { default as handover } from './handover.json';
@@ -19,6 +20,7 @@ export { default as reviews } from './reviews.json';
 export { default as session } from './session.json';
 export { default as setup } from './setup.json';
 export { default as signing } from './signing.json';
+export { default as simulation } from './simulation.json';
 export { default as stoppers } from './stoppers.json';
 export { default as talk } from './talk.json';
 export { default as talks } from './talks.json';

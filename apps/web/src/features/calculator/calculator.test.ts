@@ -1,0 +1,92 @@
+import { findFlange, targetWindow } from '@seatwell/calc';
+import { describe, expect, test } from 'vitest';
+import { parseSearch, writeSearch } from '../../app/search-params.ts';
+import { calculate, inputOf, isRefused } from './answer.ts';
+import { example } from './example.ts';
+import { asInput, type Inputs, readChart, readInputs, readPasses, withInputs, writeChart } from './inputs.ts';
+import { missingInputs, targetRequest } from './request.ts';
+
+const torqueOf = (inputs: Inputs) => {
+  const { target } = calculate(inputs);
+  if (target === undefined || isRefused(target)) throw new Error('no target');
+  return target.tool.torque_Nm;
+};
+
+describe('the link of a calculation', () => {
+  test('opens the same inputs again', () => {
+    const chart = writeChart([
+      { pressure_MPa: 10, torque_Nm: 420.5 },
+      { pressure_MPa: 69, torque_Nm: 2900 },
+    ]);
+    const inputs = withInputs(example, {
+      pairs: chart,
+      method: 'hydraulic-wrench',
+      gasketSource: 'Maker’s sheet 12 & 13',
+    });
+    expect(readInputs(parseSearch(writeSearch(inputs)))).toEqual(inputs);
+  });
+
+  test('leaves out what is no input, and inputs taken away', () => {
+    expect(readInputs({ size: 'NPS8', colour: 'blue' })).toEqual({ size: 'NPS8' });
+    expect(withInputs<Inputs>({ size: 'NPS8', rating: '150' }, { rating: '' })).toEqual({ size: 'NPS8' });
+  });
+
+  test('a pressure of 150 psi comes back as 150 psi', () => {
+    const psi_MPa = 0.00689475729316836;
+    expect(Number((Number(asInput(150 * psi_MPa)) / psi_MPa).toPrecision(9))).toBe(150);
+  });
+
+  test('charts and passes are read, what is no pair is left out', () => {
+    expect(readChart('10:400 20: x:3')).toEqual([{ pressure_MPa: 10, torque_Nm: 400 }]);
+    expect(readPasses('30, 70;100')).toEqual([30, 70, 100]);
+  });
+});
+
+describe('what is missing', () => {
+  test('nothing is assumed: an empty screen names every input that a target needs', () => {
+    expect(missingInputs({})).toEqual(
+      expect.arrayContaining(['standard', 'size', 'nutFactor', 'lubricantSource', 'gasketSource', 'maximum_MPa']),
+    );
+    expect(calculate({}).target).toBeUndefined();
+  });
+
+  test('the contact of a standard gasket is taken from its table, of another it must be entered', () => {
+    expect(missingInputs(example)).toEqual([]);
+    expect(missingInputs(withInputs(example, { family: 'jacketed' }))).toEqual([
+      'contactInside_mm',
+      'contactOutside_mm',
+    ]);
+  });
+
+  test('a sequence needs the count of bolts only', () => {
+    const { sequence } = calculate({ standard: 'ASME-B16.5', size: 'NPS8', rating: '150' });
+    expect(sequence).toMatchObject({ order: [[1], [5], [3], [7], [2], [6], [4], [8]] });
+  });
+});
+
+describe('the answer', () => {
+  test('is that of the calculation for the same request', () => {
+    const answer = targetWindow(targetRequest(example));
+    expect(torqueOf(example)).toBe(answer.tool.torque_Nm);
+    expect(answer.tool.torque_Nm).toBeGreaterThan(0);
+  });
+
+  test('torque is proportional to the nut factor while the gasket governs', () => {
+    const lower = withInputs(example, { nutFactor: '0.12' });
+    const higher = withInputs(example, { nutFactor: '0.18' });
+    expect((torqueOf(higher) ?? 0) / (torqueOf(lower) ?? 1)).toBeCloseTo(1.5, 9);
+  });
+
+  test('an impossible input is refused and named', () => {
+    const { target } = calculate(withInputs(example, { maximum_MPa: '20' }));
+    if (target === undefined || !isRefused(target)) throw new Error('not refused');
+    expect(target.refused.map((item) => inputOf(item))).toEqual(['maximum_MPa']);
+  });
+
+  test('EN DN 65 PN 16 asks for the count of bolts', () => {
+    const dn65 = withInputs(example, { standard: 'EN-1092-1', size: 'DN65', rating: 'PN16' });
+    expect(() => findFlange({ standard: 'EN-1092-1', size: 'DN65', rating: 'PN16' })).toThrow();
+    const { sequence } = calculate(withInputs(dn65, { boltCount: '8' }));
+    expect(sequence).toMatchObject({ positions: { length: 8 } });
+  });
+});

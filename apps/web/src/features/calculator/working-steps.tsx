@@ -1,0 +1,32 @@
+import type { WorkingStep } from '@seatwell/calc';
+import { useFormat } from '../../format/format-provider.tsx';
+import { useText } from '../../texts/text-provider.tsx';
+import { Table } from '../../ui/table.tsx';
+import { decimalsFor } from './decimals.ts';
+
+/** Every step with its formula, its numbers and its source, to be followed by hand and printed. */
+export function WorkingSteps({ steps }: { steps: readonly WorkingStep[] }) {
+  const text = useText('calculator');
+  const format = useFormat();
+  const rows = steps.map((step, index) => ({ ...step, index }));
+  return (
+    <Table
+      caption={text('working')}
+      rows={rows}
+      rowKey={(step) => String(step.index)}
+      columns={[
+        { key: 'symbol', header: text('symbol'), rowHeader: true, cell: (step) => step.symbol },
+        { key: 'meaning', header: text('meaning'), cell: (step) => step.meaning },
+        { key: 'formula', header: text('formula'), cell: (step) => step.formula },
+        { key: 'numbers', header: text('numbers'), cell: (step) => step.substituted },
+        {
+          key: 'value',
+          header: text('value'),
+          numeric: true,
+          cell: (step) => `${format.number(step.value, decimalsFor(step.value))} ${step.unit}`,
+        },
+        { key: 'source', header: text('source'), cell: (step) => step.source },
+      ]}
+    />
+  );
+}

@@ -1,0 +1,50 @@
+import { type PatternChoice, SEQUENCE_PATTERNS, usualChoices } from '@seatwell/calc';
+import { textOf } from '../../app/search-params.ts';
+
+export const SIMULATION_INPUTS = [
+  'standard',
+  'size',
+  'rating',
+  'boltCount',
+  'kind',
+  'family',
+  'contactInside_mm',
+  'contactOutside_mm',
+  'stress_MPa',
+  'area',
+  'passes',
+  'first',
+  'second',
+  'scatter_percent',
+  'tilt_mm',
+  'limit_percent',
+  'toolsAtOnce',
+] as const;
+export type SimulationInput = (typeof SIMULATION_INPUTS)[number];
+export type SimulationInputs = Readonly<Partial<Record<SimulationInput, string>>>;
+
+export function readSimulationInputs(search: Readonly<Record<string, unknown>>): SimulationInputs {
+  const read: Partial<Record<SimulationInput, string>> = {};
+  for (const name of SIMULATION_INPUTS) {
+    const value = textOf(search[name]);
+    if (value !== undefined) read[name] = value;
+  }
+  return read;
+}
+
+/** A way of tightening as the address writes it: `legacy`, `simultaneous 4`. */
+export function readChoice(written: string | undefined, fallback: PatternChoice['pattern']): PatternChoice {
+  const [name, tools] = (written ?? '').split(' ');
+  const pattern = SEQUENCE_PATTERNS.find((each) => each === name) ?? fallback;
+  const count = Number(tools);
+  return pattern.startsWith('simultaneous')
+    ? { pattern, tools: Number.isInteger(count) && count > 1 ? count : 2 }
+    : { pattern };
+}
+
+export function writeChoice({ pattern, tools }: PatternChoice): string {
+  return tools === undefined ? pattern : `${pattern} ${tools}`;
+}
+
+/** The ways that a flange of so many bolts offers, with all tools of the trade. */
+export const offeredChoices = (boltCount: number): readonly PatternChoice[] => usualChoices(boltCount, 8);
