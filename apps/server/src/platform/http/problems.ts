@@ -6,6 +6,8 @@ import { Problem, type ProblemItem } from '../errors/problem.ts';
 
 const STATUS_CODES: Readonly<Record<number, 'bad-input' | 'too-large' | 'media-type-refused' | 'too-many-requests'>> = {
   400: 'bad-input',
+  // An upload that is no upload.
+  406: 'media-type-refused',
   413: 'too-large',
   415: 'media-type-refused',
   429: 'too-many-requests',
