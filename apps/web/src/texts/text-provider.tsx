@@ -1,6 +1,6 @@
 import type { i18n } from 'i18next';
-import { createContext, type ReactNode, useCallback, useContext, useEffect, useState } from 'react';
-import { createTranslator, type Feature, type Translate } from './translate.ts';
+import { createContext, type ReactNode, use, useCallback, useContext, useEffect, useState } from 'react';
+import { catalogueOf, createTranslator, type Feature, type Translate } from './translate.ts';
 
 const TextContext = createContext<{
   translator: i18n;
@@ -43,6 +43,9 @@ export function useLanguage(): {
  */
 export function useText<F extends Feature>(feature: F): Translate<F> {
   const { translator, language } = useTextContext();
+  // The page waits, as it does for its own code, until its catalogue is here.
+  const catalogue = use(catalogueOf(feature));
+  if (!translator.hasResourceBundle('en', feature)) translator.addResourceBundle('en', feature, catalogue);
   return useCallback(
     (key, values) => translator.t(key, { ...values, ns: feature, lng: language }),
     [translator, feature, language],

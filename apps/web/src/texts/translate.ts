@@ -1,5 +1,8 @@
 import i18next, { type i18n } from 'i18next';
-import * as english from './en/index.ts';
+import app from './en/app.json';
+import type * as english from './en/index.ts';
+import trade from './en/trade.json';
+import ui from './en/ui.json';
 
 type Catalogues = typeof english;
 
@@ -16,6 +19,46 @@ export type TextValues = Readonly<Record<string, string | number>>;
 
 export type Translate<F extends Feature> = (key: TextKey<F>, values?: TextValues) => string;
 
+// The frame of every page speaks with these; a feature's own catalogue comes with its page.
+const everywhere = { app, trade, ui };
+
+const files = import.meta.glob<{ default: Record<string, string> }>('./en/*.json');
+type Catalogue = Readonly<Record<string, string>>;
+const loading = new Map<string, Promise<Catalogue>>(
+  Object.entries(everywhere).map(([feature, catalogue]) => [feature, settled(Promise.resolve(catalogue), catalogue)]),
+);
+
+/** Loads the catalogues of features, for pages that open another feature's dialogs. */
+export function loadTexts(...features: readonly Feature[]): Promise<unknown> {
+  return Promise.all(features.map((feature) => catalogueOf(feature)));
+}
+
+/** The catalogue of a feature: the same promise each time, so that React can wait for it. */
+export function catalogueOf(feature: Feature): Promise<Catalogue> {
+  const known = loading.get(feature);
+  if (known) return known;
+  const load = files[`./en/${feature.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}.json`];
+  if (!load) throw new Error(`There is no catalogue for "${feature}" in texts/en.`);
+  const promise = load().then(
+    (module) => {
+      settled(promise, module.default);
+      return module.default;
+    },
+    (error: unknown) => {
+      // A lost connection: the next page that asks tries again.
+      loading.delete(feature);
+      throw error;
+    },
+  );
+  loading.set(feature, promise);
+  return promise;
+}
+
+/** Marks a promise as React's `use` does, so that a catalogue that is here is read without waiting. */
+function settled(promise: Promise<Catalogue>, value: Catalogue): Promise<Catalogue> {
+  return Object.assign(promise, { status: 'fulfilled', value });
+}
+
 /**
  * Builds the translator: English is always present and the fallback of every other language.
  * A missing key throws while developing and testing; in production the key is shown, since a crew that
@@ -27,8 +70,8 @@ export function createTranslator(language = 'en'): i18n {
   void translator.init({
     lng: language,
     fallbackLng: 'en',
-    resources: { en: { ...english } },
-    ns: Object.keys(english),
+    resources: { en: { ...everywhere } },
+    ns: Object.keys(everywhere),
     defaultNS: false,
     keySeparator: false,
     nsSeparator: false,
