@@ -49,7 +49,7 @@ function trade(text: Translate<'trade'>, format: Formatter): Trade {
     bolts: (count, thread) =>
       [count === null ? null : format.count(count), thread === null ? null : threadSize(thread)]
         .filter((part) => part !== null)
-        .join(' × '),
+        .join('\u00a0×\u00a0'),
   };
 }
 
