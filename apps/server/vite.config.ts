@@ -11,7 +11,11 @@ export default defineConfig({
     sourcemap: true,
     emptyOutDir: true,
     rollupOptions: {
-      input: { main: 'src/main.ts', 'import-worker': 'src/features/import/reading/import-worker.ts' },
+      input: {
+        main: 'src/main.ts',
+        'import-worker': 'src/features/import/reading/import-worker.ts',
+        'typeset-worker': 'src/features/sheets/typesetting/typeset-worker.mjs',
+      },
       output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' },
     },
   },

@@ -2,10 +2,12 @@ import { IMPORT_JOB } from './features/import/confirm.ts';
 import { importJob } from './features/import/import-job.ts';
 import { BATCH_JOB, batchJob } from './features/recording/batch-job.ts';
 import type { RecordingParts } from './features/recording/record-command.ts';
+import { SHEETS_JOB, sheetsJob } from './features/sheets/sheets-job.ts';
 import type { JobKinds } from './platform/jobs/queue.ts';
 
 /** Every kind of job that a process can run. */
 export const jobKinds = (parts: RecordingParts): JobKinds => ({
   [BATCH_JOB]: batchJob(parts),
   [IMPORT_JOB]: importJob(parts),
+  [SHEETS_JOB]: sheetsJob(parts),
 });

@@ -11,6 +11,7 @@ import { procedureRoutes } from './procedures/routes.ts';
 import { punchItemRoutes } from './punch-items/routes.ts';
 import type { Clock } from './recording/record-command.ts';
 import { reviewRoutes } from './reviews/routes.ts';
+import { sheetRoutes } from './sheets/routes.ts';
 import { shutdownRoutes } from './shutdowns/routes.ts';
 import { systemRoutes } from './systems/routes.ts';
 import { talkRoutes } from './talks/routes.ts';
@@ -38,6 +39,7 @@ export async function readRoutes(
     peopleRoutes,
     toolRoutes,
     procedureRoutes,
+    sheetRoutes,
   ];
   for (const routes of features) await routes(api, parts);
 }

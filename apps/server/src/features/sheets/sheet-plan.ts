@@ -20,39 +20,67 @@ export interface PlanContent {
   readonly ownPage: boolean;
 }
 
+interface PlanOrder {
+  readonly tag: string;
+  readonly count: number;
+  readonly group: number | null;
+  readonly sequence: SheetSequence | null;
+  /** why there is no sequence, and so no agreed numbers */
+  readonly missing: string | null;
+}
+
 const MOST_BESIDE_FACTS = 40;
 
+/** The plan of a bolt count in the agreed numbering, without a place of its own. */
+export function planOf({ tag, count, group, sequence, missing }: PlanOrder, { plan }: SheetTexts): PlanContent {
+  const bolts = sequence?.sequence.positions.map(({ label, clockwiseIndex }) => ({ label, clockwiseIndex })) ?? [];
+  const size = group ?? 1;
+  const groups =
+    sequence && size > 1
+      ? Array.from({ length: count / size }, (_, index) => ({
+          label: groupLetter(index),
+          firstClockwiseIndex: index * size + 1,
+          lastClockwiseIndex: (index + 1) * size,
+        }))
+      : [];
+  return {
+    bolts,
+    groups,
+    title: fill(plan.drawing, { tag, count }),
+    across: fill(plan.across, { count }),
+    viewedFrom: null,
+    bolt1At: null,
+    ask: [],
+    notes: [plan.notchTop, ...(groups.length > 0 ? [plan.groups] : [])],
+    missing: bolts.length > 0 ? null : fill(plan.none, { reason: missing ?? plan.noProcedure }),
+    ownPage: bolts.length > MOST_BESIDE_FACTS,
+  };
+}
+
+/** The plan of a joint with its viewing side and datum; without a procedure no numbering is agreed and none is drawn. */
 export function planContent(
   { joint, procedure }: SheetSource,
   sequence: SheetSequence | null,
   refused: string | null,
-  { plan }: SheetTexts,
+  texts: SheetTexts,
 ): PlanContent {
+  const { plan } = texts;
   const { viewedFrom, bolt1At } = joint.whereabouts;
-  const count = joint.bolting?.count ?? 0;
-  // Without a procedure no numbering is agreed: no numbers are drawn.
-  const bolts = sequence?.sequence.positions.map(({ label, clockwiseIndex }) => ({ label, clockwiseIndex })) ?? [];
-  const group = procedure?.content.group ?? 1;
-  const groups =
-    sequence && group > 1
-      ? Array.from({ length: count / group }, (_, index) => ({
-          label: groupLetter(index),
-          firstClockwiseIndex: index * group + 1,
-          lastClockwiseIndex: (index + 1) * group,
-        }))
-      : [];
-  const missing = joint.bolting === null ? plan.boltingMissing : refused;
+  const drawn = planOf(
+    {
+      tag: joint.tag,
+      count: joint.bolting?.count ?? 0,
+      group: procedure?.content.group ?? null,
+      sequence,
+      missing: joint.bolting === null ? plan.boltingMissing : refused,
+    },
+    texts,
+  );
   return {
-    bolts,
-    groups,
-    title: fill(plan.drawing, { tag: joint.tag, count }),
-    across: fill(plan.across, { count }),
+    ...drawn,
     viewedFrom: viewedFrom === null ? null : fill(plan.viewedFrom, { side: viewedFrom }),
     bolt1At: bolt1At === null ? null : fill(plan.bolt1, { place: bolt1At }),
     ask: [...(viewedFrom === null ? [plan.noViewingSide] : []), ...(bolt1At === null ? [plan.noDatum] : [])],
-    notes: [plan.notchTop, ...(groups.length > 0 ? [plan.groups] : [])],
-    missing: bolts.length > 0 ? null : fill(plan.none, { reason: missing ?? plan.noProcedure }),
-    ownPage: bolts.length > MOST_BESIDE_FACTS,
   };
 }
 

@@ -81,6 +81,7 @@ export async function sheetsPdf(contents: readonly SheetContent[], photos: Photo
       .at(-1) ?? first.recordedAt;
   const used = new Set(contents.flatMap(({ photo }) => (photo !== null && photos.has(photo) ? [photo] : [])));
   return typeset({
+    tagged: contents.length === 1,
     template: SHEET_TEMPLATE,
     data: {
       language: first.language,

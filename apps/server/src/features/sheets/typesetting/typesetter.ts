@@ -9,6 +9,8 @@ export interface Typescript {
   readonly template: string;
   readonly data: object;
   readonly pictures?: readonly { readonly path: string; readonly bytes: Uint8Array }[];
+  /** structure for screen readers; a batch that goes to the printer does without, at a sixth of the size */
+  readonly tagged: boolean;
 }
 
 export interface TypesetPdf {
@@ -41,13 +43,13 @@ class Typesetter {
   #next = 0;
   readonly #waiting = new Map<number, Waiting>();
 
-  typeset({ template, data, pictures = [] }: Typescript): Promise<TypesetPdf> {
+  typeset({ template, data, pictures = [], tagged }: Typescript): Promise<TypesetPdf> {
     const worker = this.#started();
     const id = this.#next++;
     return new Promise((resolve, reject) => {
       this.#waiting.set(id, { resolve, reject });
       worker.ref();
-      worker.postMessage({ id, template, data: JSON.stringify(data), pictures });
+      worker.postMessage({ id, template, data: JSON.stringify(data), pictures, tagged });
     });
   }
 

@@ -1,0 +1,84 @@
+/** Layout of the pre-job hand-out, in Typst: large print, read in a circle of people. No word is written here. */
+export const HAND_OUT_TEMPLATE = `
+#let d = json(bytes(sys.inputs.data))
+#let l = d.labels
+#let stamp = d.date
+#set document(
+  title: d.title,
+  author: l.product,
+  date: datetime(year: stamp.at(0), month: stamp.at(1), day: stamp.at(2), hour: stamp.at(3), minute: stamp.at(4), second: stamp.at(5)),
+)
+#set text(font: "Atkinson Hyperlegible Next", size: 13pt, lang: d.language, number-width: "tabular", hyphenate: false)
+#set par(leading: 0.55em, spacing: 0.8em)
+#set list(spacing: 8pt, marker: [–])
+#set table(stroke: 0.5pt + black, inset: (x: 5pt, y: 4pt))
+#set page(
+  paper: "a4",
+  margin: (x: 16mm, top: 14mm, bottom: 15mm),
+  footer: context {
+    let pages = counter(page).final().first()
+    set text(size: 9pt)
+    grid(columns: (1fr, auto), d.heading, l.page.replace("{page}", str(counter(page).get().first())).replace("{pages}", str(pages)))
+  },
+)
+#let heading-line(words) = block(above: 15pt, below: 8pt, sticky: true, text(size: 17pt, weight: 700, words))
+
+#text(size: 13pt, l.handOut.title + " · " + d.site)
+#v(-4pt)
+#text(size: 24pt, weight: 700, d.heading)
+#v(-4pt)
+#d.appliesTo
+#line(length: 100%, stroke: 1.4pt)
+#if d.banner != none {
+  block(width: 100%, stroke: 2pt + black, stack(
+    block(width: 100%, fill: black, inset: 7pt, text(fill: white, size: 16pt, weight: 700, d.banner.heading)),
+    block(inset: 7pt, text(weight: 600, d.banner.text)),
+  ))
+}
+
+#heading-line(l.handOut.viewing)
+#l.handOut.viewingText
+
+#heading-line(l.handOut.numbering)
+#text(weight: 600, d.numbering)
+#align(center, {
+  if d.planSvg == none { block(stroke: 1pt, inset: 8pt, d.plan.missing) } else { image(bytes(d.planSvg), format: "svg", width: 120mm) }
+  block(above: 4pt, text(size: 11pt, d.planTag + ". " + d.plan.notes.join(" ")))
+})
+
+#heading-line(l.handOut.passes)
+#text(weight: 600, d.how)
+#for p in d.passes { block(above: 7pt, below: 7pt, text(size: 15pt, weight: 600, p)) }
+
+#if d.lines.len() > 0 {
+  heading-line(d.orderTitle)
+  for s in d.lines {
+    block(above: 7pt, below: 7pt, grid(
+      columns: (40mm, 1fr), text(weight: 700, s.heading),
+      s.fours.map(f => box(f)).join([#h(5pt)#text(weight: 700)[/] #h(1pt)]),
+    ))
+  }
+  if d.notes.len() > 0 { text(size: 11pt, d.notes.join(" ")) }
+}
+
+#heading-line(l.handOut.lubricant)
+#text(weight: 600, d.lubricant)
+
+#heading-line(l.handOut.cautions)
+#if d.cautions.len() > 0 { list(..d.cautions.map(c => text(weight: 700, c))) }
+#list(..l.safety.lines)
+#text(size: 11pt, l.safety.defers)
+
+#pagebreak()
+#heading-line(l.handOut.attendance)
+#grid(columns: (1fr, 1fr), column-gutter: 8mm,
+  [#l.handOut.heldBy #box(width: 1fr, stroke: (bottom: 0.5pt))], [#l.handOut.date #box(width: 1fr, stroke: (bottom: 0.5pt))])
+#v(6pt)
+#table(
+  columns: (10mm, 1fr, 48mm, 48mm),
+  rows: (auto,) + (9.5mm,) * 22,
+  align: left + horizon,
+  table.header(..("", l.handOut.name, l.handOut.company, l.handOut.signature).map(h => table.cell(fill: luma(88%), text(size: 11pt, weight: 600, h)))),
+  ..range(22).map(i => (text(size: 10pt, str(i + 1)), [], [], [])).flatten(),
+)
+`;
