@@ -2,10 +2,13 @@ import { z } from 'zod';
 
 /** Ids are UUIDs; those of events are UUIDv7 made by the client, so that a repeat is recognised. */
 export const id = z.uuid();
+/** No plant has days outside of these years; what a broken clock or a slip of the hand makes of a year is refused. */
+const ofOurTimes = (text: string): boolean => text >= '1900' && text < '2200';
+const OF_OUR_TIMES = { error: 'Give a year from 1900 to 2199.' };
 /** A moment: ISO 8601 with offset or Z. */
-export const instant = z.iso.datetime({ offset: true });
+export const instant = z.iso.datetime({ offset: true }).refine(ofOurTimes, OF_OUR_TIMES);
 /** A calendar day in the site's zone. */
-export const day = z.iso.date();
+export const day = z.iso.date().refine(ofOurTimes, OF_OUR_TIMES);
 /** One line of text that somebody typed. */
 export const line = z.string().trim().min(1).max(200);
 /** A reason or remark that somebody typed; printed where it is shown. */

@@ -4,6 +4,7 @@ import {
   criticality,
   day,
   id,
+  instant,
   line,
   nonNegative,
   positive,
@@ -88,8 +89,8 @@ export const shutdownEvents = {
     number: line,
     isolationReference: line.nullable(),
     jointIds: z.array(id).min(1).max(500),
-    validFrom: z.iso.datetime({ offset: true }),
-    validUntil: z.iso.datetime({ offset: true }),
+    validFrom: instant,
+    validUntil: instant,
   }),
   'permit-withdrawn': z.strictObject({ reason: prose }),
   'talk-held': z.strictObject({

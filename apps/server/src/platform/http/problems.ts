@@ -33,10 +33,11 @@ export function toProblem(error: unknown): Problem {
     return new Problem('bad-input', first ? `${first.path}: ${first.message}` : 'The request cannot be read.', items);
   }
   const { code } = error as { code?: string };
-  if (code === '22P02' || code === '22021' || code === '22P05' || code === '22003') {
+  // Class 22 of SQLSTATE, data exception: what no schema saw and the database cannot hold.
+  if (code?.length === 5 && code.startsWith('22')) {
     return new Problem(
       'bad-input',
-      'A value of the request cannot be stored: a wrong id, a number too large, or a character that text may not hold.',
+      'A value of the request cannot be stored: a wrong id, a number or day out of range, or a character that text may not hold.',
     );
   }
   if (code === '57014' || code === '53300')
