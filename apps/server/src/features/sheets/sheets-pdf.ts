@@ -4,7 +4,7 @@ import type { SheetContent } from './sheet-content.ts';
 import { planSvg } from './sheet-plan.ts';
 import { fill, type PaperLanguage, sheetTexts } from './texts/sheet-texts.ts';
 import { SHEET_TEMPLATE } from './typesetting/sheet-template.ts';
-import { type TypesetPdf, typeset } from './typesetting/typesetter.ts';
+import { type Typescript, type TypesetPdf, typeset } from './typesetting/typesetter.ts';
 
 const MM_PT = 72 / 25.4;
 const PLAN_BESIDE_FACTS_MM = 88;
@@ -67,10 +67,10 @@ function labels(language: PaperLanguage) {
 }
 
 /**
- * Sets joint sheets one after another in one PDF, pages counted per sheet.
+ * Joint sheets one after another as one document, pages counted per sheet: what the typesetter is given.
  * @param contents at least one; all in the language of the first
  */
-export async function sheetsPdf(contents: readonly SheetContent[], photos: Photos): Promise<TypesetPdf> {
+export async function sheetsDocument(contents: readonly SheetContent[], photos: Photos): Promise<Typescript> {
   const [first] = contents;
   if (!first) throw new Error('No joint sheet was asked for; name at least one joint.');
   const sheets = await Promise.all(contents.map((content) => setSheet(content, photos)));
@@ -80,7 +80,7 @@ export async function sheetsPdf(contents: readonly SheetContent[], photos: Photo
       .sort()
       .at(-1) ?? first.recordedAt;
   const used = new Set(contents.flatMap(({ photo }) => (photo !== null && photos.has(photo) ? [photo] : [])));
-  return typeset({
+  return {
     tagged: contents.length === 1,
     template: SHEET_TEMPLATE,
     data: {
@@ -91,5 +91,9 @@ export async function sheetsPdf(contents: readonly SheetContent[], photos: Photo
       sheets,
     },
     pictures: [...used].map((hash) => ({ path: photoPath(hash), bytes: photos.get(hash) ?? new Uint8Array() })),
-  });
+  };
 }
+
+/** Sets joint sheets in one PDF, off the thread that answers requests. */
+export const sheetsPdf = async (contents: readonly SheetContent[], photos: Photos): Promise<TypesetPdf> =>
+  typeset(await sheetsDocument(contents, photos));

@@ -9,6 +9,8 @@ export const HAND_OUT_TEMPLATE = `
   date: datetime(year: stamp.at(0), month: stamp.at(1), day: stamp.at(2), hour: stamp.at(3), minute: stamp.at(4), second: stamp.at(5)),
 )
 #set text(font: "Atkinson Hyperlegible Next", size: 13pt, lang: d.language, number-width: "tabular", hyphenate: false)
+// A word longer than its column breaks rather than leaves the paper.
+#show regex("[^\\s\u{200b}]{22}"): it => it + sym.zws
 #set par(leading: 0.55em, spacing: 0.8em)
 #set list(spacing: 8pt, marker: [–])
 #set table(stroke: 0.5pt + black, inset: (x: 5pt, y: 4pt))
@@ -69,16 +71,15 @@ export const HAND_OUT_TEMPLATE = `
 #list(..l.safety.lines)
 #text(size: 11pt, l.safety.defers)
 
-#pagebreak()
 #heading-line(l.handOut.attendance)
 #grid(columns: (1fr, 1fr), column-gutter: 8mm,
   [#l.handOut.heldBy #box(width: 1fr, stroke: (bottom: 0.5pt))], [#l.handOut.date #box(width: 1fr, stroke: (bottom: 0.5pt))])
 #v(6pt)
 #table(
   columns: (10mm, 1fr, 48mm, 48mm),
-  rows: (auto,) + (9.5mm,) * 22,
+  rows: (auto,) + (9.5mm,) * 14,
   align: left + horizon,
   table.header(..("", l.handOut.name, l.handOut.company, l.handOut.signature).map(h => table.cell(fill: luma(88%), text(size: 11pt, weight: 600, h)))),
-  ..range(22).map(i => (text(size: 10pt, str(i + 1)), [], [], [])).flatten(),
+  ..range(14).map(i => (text(size: 10pt, str(i + 1)), [], [], [])).flatten(),
 )
 `;

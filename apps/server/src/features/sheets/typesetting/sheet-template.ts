@@ -12,6 +12,8 @@ export const SHEET_TEMPLATE = `
   date: datetime(year: stamp.at(0), month: stamp.at(1), day: stamp.at(2), hour: stamp.at(3), minute: stamp.at(4), second: stamp.at(5)),
 )
 #set text(font: "Atkinson Hyperlegible Next", size: 9pt, lang: input.language, number-width: "tabular", hyphenate: false)
+// A word longer than its column breaks rather than leaves the paper.
+#show regex("[^\\s\u{200b}]{22}"): it => it + sym.zws
 #set par(leading: 0.5em, spacing: 0.6em)
 #set table(stroke: 0.5pt + black, inset: (x: 4pt, y: 3.4pt))
 
@@ -45,7 +47,7 @@ export const SHEET_TEMPLATE = `
     columns: (14mm, 1fr, 23mm), column-gutter: 4mm, align: (center + horizon, left + horizon, right + top),
     drawing(d.glyph, width: 13mm),
     {
-      text(size: 24pt, weight: 700, d.tag)
+      text(size: if d.tag.clusters().len() > 26 { 14pt } else { 24pt }, weight: 700, d.tag)
       linebreak()
       text(size: 10.5pt, weight: 600, d.kind + " · " + d.stageWord)
       linebreak()
@@ -187,7 +189,7 @@ export const SHEET_TEMPLATE = `
       if own { small(l.planOnOwnPage) } else { plan-block(d, 88mm) }
       if d.target != none { section(d.target) }
       if d.valid and d.calculation != none { small(d.calculation) }
-      if d.photo != none { block(above: 4pt, image(d.photo, width: 100%, height: 52mm, fit: "contain")) }
+      if d.photo != none { block(above: 4pt, image(d.photo, width: 100%, height: 42mm, fit: "contain")) }
     },
   )
   cautions(d)

@@ -1,6 +1,7 @@
 // Entry of the worker that typesets: a compile of many pages holds up its thread. Plain JavaScript, so that it runs
 // from the source as from the bundle.
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { parentPort, workerData } from 'node:worker_threads';
@@ -24,7 +25,7 @@ const described = (failure) => {
 
 parentPort?.on('message', ({ id, template, data, pictures, tagged }) => {
   try {
-    for (const { path, bytes } of pictures) compiler.mapShadow(path, Buffer.from(bytes));
+    for (const { path, bytes } of pictures) compiler.mapShadow(join(workspace, path), Buffer.from(bytes));
     const compiled = compiler.compile({ mainFileContent: template, inputs: { data } });
     const document = compiled.result;
     if (!document) throw new Error(`Typesetting failed: ${described(compiled.takeDiagnostics())}`);

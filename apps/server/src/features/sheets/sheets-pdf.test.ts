@@ -1,0 +1,65 @@
+import sharp from 'sharp';
+import { describe, expect, test } from 'vitest';
+import { pdfPages, pdfText } from '../../../../../tests/api/support/pdf-text.ts';
+import { sheetContent } from './sheet-content.ts';
+import { jointOf, makeOf, sourceOf } from './sheet-for-tests.ts';
+import { sheetsPdf } from './sheets-pdf.ts';
+import { typeset } from './typesetting/typesetter.ts';
+
+const none = new Map<string, Uint8Array>();
+const jpeg = (background: string) =>
+  sharp({ create: { width: 80, height: 60, channels: 3, background } })
+    .jpeg()
+    .toBuffer();
+const pictures = (pdf: Buffer) => pdf.toString('latin1').match(/\/Subtype \/Image/g)?.length ?? 0;
+
+describe('sheets as PDF', () => {
+  test('the photo of a joint is on its sheet; a photo that is not kept leaves the sheet without', async () => {
+    const content = sheetContent(sourceOf({ photo: 'a1' }));
+    const photos = new Map([['a1', await jpeg('#777777')]]);
+    expect(pictures((await sheetsPdf([content], photos)).bytes)).toBe(1);
+    expect(pictures((await sheetsPdf([content], none)).bytes)).toBe(0);
+  });
+
+  test('the date of the document is that of the record', async () => {
+    const make = makeOf({ lastEventAt: '2027-02-03T04:05:06.000Z' });
+    const { bytes } = await sheetsPdf([sheetContent(sourceOf({ make, joint: jointOf(make) }))], none);
+    expect(bytes.toString('latin1')).toContain('2027-02-03T04:05:06');
+  });
+
+  test('what a person typed is printed as typed, whatever signs it has', async () => {
+    const make = makeOf();
+    const remark = 'Mind #set page(width: 1pt) $x$ *bold* <b> & "quotes" \\ @ref [a] // no comment';
+    const { bytes } = await sheetsPdf([sheetContent(sourceOf({ make, joint: jointOf(make, { remark }) }))], none);
+    expect(pdfText(bytes).replaceAll(/\s/g, '')).toContain(remark.replaceAll(/\s/g, ''));
+  });
+
+  test('the longest entries still leave a sheet that can be read', async () => {
+    const make = makeOf();
+    const long = 'W'.repeat(200);
+    const whereabouts = { ...jointOf(make).whereabouts, line: long, location: long, viewedFrom: long, bolt1At: long };
+    const remark = 'reason '.repeat(285);
+    const joint = jointOf(make, { tag: long, whereabouts, remark });
+    const pages = pdfPages((await sheetsPdf([sheetContent(sourceOf({ make, joint }))], none)).bytes);
+    for (const run of pages.flat().filter(({ text }) => text.trim() !== '')) {
+      expect(run.x).toBeGreaterThan(0);
+      expect(run.x).toBeLessThan(595);
+    }
+  });
+
+  test('sheets set at the same time do not take each other’s answers', async () => {
+    const tags = ['A-1', 'B-2', 'C-3', 'D-4'];
+    const pdfs = await Promise.all(
+      tags.map((tag) => {
+        const make = makeOf();
+        return sheetsPdf([sheetContent(sourceOf({ make, joint: jointOf(make, { tag }) }))], none);
+      }),
+    );
+    expect(pdfs.map(({ bytes }) => pdfPages(bytes)[0]?.[0]?.text)).toEqual(tags);
+  });
+
+  test('a document that cannot be set is refused with what the typesetter says, and the next is set', async () => {
+    await expect(typeset({ template: '#unknown-word', data: {}, tagged: false })).rejects.toThrow(/unknown variable/);
+    expect((await typeset({ template: '#set document(date: none)\nword', data: {}, tagged: false })).pages).toBe(1);
+  });
+});
