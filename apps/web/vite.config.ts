@@ -4,5 +4,6 @@ import { defineConfig } from 'vite';
 export default defineConfig({
   plugins: [react()],
   build: { outDir: 'dist', sourcemap: true, assetsInlineLimit: 0 },
-  server: { proxy: { '/api': 'http://127.0.0.1:4310' } },
+  // The Host header stays as the browser sent it: the server holds it against Origin.
+  server: { proxy: { '/api': { target: 'http://127.0.0.1:4310', changeOrigin: false } } },
 });

@@ -1,3 +1,4 @@
+import { tighteningSequence } from '@seatwell/calc';
 import type { JointState, MakeState } from '@seatwell/workflow';
 import type { Engineering } from './engineering.ts';
 import type { DemoJoint, DemoMake } from './joints.ts';
@@ -149,6 +150,15 @@ function toolsFor(tools: Toolbox, make: MakeState): { toolId: string; pumpId: st
   return { toolId: set.toolId, pumpId: tools.pumpId, gaugeId: tools.gaugeId };
 }
 
+/** The modified cross pattern of the demo begins with four bolts, then four more, then the rest. */
+function boltsOfPass(joint: DemoJoint, make: MakeState, pass: number): number {
+  const pattern =
+    make.procedure?.code === 'BP-02' ? 'modified-legacy' : make.procedure?.code === 'BP-04' ? 'circular' : 'legacy';
+  const passPercents = make.target?.passes.map((each) => each.percent) ?? [];
+  const { passes } = tighteningSequence({ boltCount: joint.bolts, pattern, passPercents, numbering: 'clockwise' });
+  return new Set(passes[pass - 1]?.steps.flat()).size;
+}
+
 const settingOf = (torque_Nm: number) => {
   const rounded = Math.round(torque_Nm);
   return { torque_Nm: rounded, asEntered: { value: rounded, unit: 'N·m' } };
@@ -190,7 +200,7 @@ export function scheduleTightening(
           endedAt: to.toISOString(),
           outcome: interrupted ? 'interrupted' : 'finished',
           lastBolt: interrupted ? Math.min(joint.bolts, stop.bolts) : null,
-          boltsDone: interrupted ? stop.bolts : joint.bolts,
+          boltsDone: interrupted ? stop.bolts : boltsOfPass(joint, now, pass),
           why: interrupted ? stop.why : null,
           gapsChecked_mm: null,
         },

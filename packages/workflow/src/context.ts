@@ -131,6 +131,8 @@ export interface RuleContext {
   /** the target that this command would store (target-approved), computed by the server */
   readonly newTarget: TargetEvidence | null;
   readonly shortfallAccepted: boolean;
+  /** bolts that the procedure's pattern visits in the pass of this event; null = every bolt */
+  readonly boltsInPass: number | null;
   /** passes of the performers on other joints that overlap this one: joint tags */
   readonly elsewhereAtTheSameTime: readonly string[];
   /** joints of the same lot (pack, crew, procedure, shift) with a rejected check, by tag */

@@ -95,6 +95,7 @@ export const workEvents = {
     zeroEnergyChecks: z.array(z.strictObject({ personId: id, how: line })).max(4),
     cautionShown: z.boolean(),
     openEndsCovered: z.boolean(),
+    photo: fileHash.nullable().optional(),
     remark: prose.nullable(),
   }),
   'faces-inspected': z.strictObject({

@@ -90,17 +90,16 @@ export const passesRules: readonly Rule[] = [
   }),
   rule({
     code: 'passes.every-bolt',
-    sentence: 'A finished pass was made on every bolt, an interrupted one is repeated from its first bolt.',
+    sentence: 'A finished pass was made on every bolt that its pattern visits; an interrupted one is repeated.',
     why: 'Where a pass went on from the middle, half the bolts have lost their load meanwhile.',
     remedy: 'Go round every bolt, then record the pass as finished.',
     clearedBy: ['chargehand'],
     events: ['pass-recorded'],
-    test: ({ outcome, boltsDone }, { joint }) => {
+    test: ({ outcome, boltsDone }, { joint, boltsInPass }) => {
       if (outcome !== 'finished') return null;
       if (!joint.bolting) return { detail: 'The register does not give the bolting of the joint.' };
-      return boltsDone === joint.bolting.count
-        ? null
-        : { detail: `${boltsDone} bolts were tightened in the pass.`, limit: joint.bolting.count };
+      const wanted = boltsInPass ?? joint.bolting.count;
+      return boltsDone === wanted ? null : { detail: `${boltsDone} bolts were tightened in the pass.`, limit: wanted };
     },
   }),
   rule({

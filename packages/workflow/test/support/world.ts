@@ -175,6 +175,7 @@ export const surroundings: Surroundings = {
   },
   newTarget: null,
   shortfallAccepted: false,
+  boltsInPass: null,
   elsewhereAtTheSameTime: [],
   lotRejections: [],
   unclosedPunchA: 0,

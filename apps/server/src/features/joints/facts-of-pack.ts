@@ -46,12 +46,13 @@ export async function loadPackFacts(
        ORDER BY p.raised_at`,
       key,
     ),
+    // The members first: a planner without statistics would compare the history of every joint with every tool.
     provisionalTools: await tags(
       tx,
-      `SELECT DISTINCT j.tag ${members} AND EXISTS (
-         SELECT 1 FROM calibration c WHERE c.site_id = $1 AND c.provisional AND c.cleared_at IS NULL
-           AND (j.state->'makes') @> jsonb_build_array(jsonb_build_object('makeId', m.make_id,
-             'provisionalTools', jsonb_build_array(c.tool_id)))) ORDER BY j.tag`,
+      `WITH member AS MATERIALIZED (SELECT j.tag, m.make_id, j.state->'makes' AS makes ${members}),
+         tool AS MATERIALIZED (SELECT DISTINCT tool_id FROM calibration WHERE site_id = $1 AND provisional AND cleared_at IS NULL)
+       SELECT DISTINCT tag FROM member JOIN tool ON makes @> jsonb_build_array(jsonb_build_object('makeId', make_id,
+         'provisionalTools', jsonb_build_array(tool_id))) ORDER BY tag`,
       key,
     ),
     readings: pack.readings,

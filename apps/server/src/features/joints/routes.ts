@@ -76,7 +76,7 @@ export async function jointRoutes(instance: FastifyInstance, parts: ReadParts): 
     `${base}/joints/:jointId/makes/:makeId/target-preview`,
     {
       schema: { tags, params: ofMake, body: shutdownPayloads['target-approved'], response: { 200: targetPreview } },
-      config: { action: 'approve-target' },
+      config: { action: 'use-calculation' },
     },
     async (request) => targetPreviewOf(await reading(parts, request, request.params), request.params, request.body),
   );

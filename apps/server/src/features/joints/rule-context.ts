@@ -9,6 +9,7 @@ import {
 } from '@seatwell/workflow';
 import type { DecisionInput } from '../recording/decision.ts';
 import { shutdownOf } from '../recording/shutdown-of.ts';
+import { boltsInPass } from './bolts-in-pass.ts';
 import type { FactsLoader } from './facts.ts';
 
 /** The parts of payloads that name people, tools, times, packs and systems, whatever the event. */
@@ -18,6 +19,7 @@ interface Named {
   readonly zeroEnergyChecks?: readonly { readonly personId: string }[];
   readonly startedAt?: string;
   readonly endedAt?: string;
+  readonly pass?: number;
   readonly packId?: string | null;
   readonly systemId?: string;
   readonly procedureId?: string;
@@ -92,6 +94,7 @@ export async function ruleContext(
     system: says.systemId ? await facts.system(says.systemId) : null,
     newTarget,
     shortfallAccepted: newTarget?.shortfallReason != null,
+    boltsInPass: boltsInPass(joint, procedure, says.pass),
     elsewhereAtTheSameTime:
       tightens && says.startedAt && says.endedAt
         ? await facts.elsewhere(joint.jointId, input.performedBy, says.startedAt, says.endedAt)

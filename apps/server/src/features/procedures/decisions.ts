@@ -65,6 +65,16 @@ export const procedureDecisions: Decisions<ProcedureEvents> = {
     ]);
     if (lubricant.rowCount === 0)
       throw new Problem('not-found', 'Enter the lubricant, with its nut factor and source, first.');
+    const sameCode = await tx.query(
+      'SELECT 1 FROM procedure_revision WHERE site_id = $1 AND code = $2 AND revision = $3 AND procedure_id <> $4',
+      [actor.siteId, payload.code, payload.revision, payload.procedureId],
+    );
+    if (sameCode.rowCount) {
+      throw new Problem(
+        'already-exists',
+        `Another procedure is ${payload.code} revision ${payload.revision} already. Choose another code.`,
+      );
+    }
     const { rowCount } = await tx.query(
       `INSERT INTO procedure_revision (site_id, procedure_id, revision, code, title, content, content_hash, drafted_at)
        VALUES ($1, $2, $3, $4, $5, $6, $7, $8)

@@ -161,9 +161,27 @@ async function append<T extends EventType>(
   return answer(sequence);
 }
 
-/** What an event id is bound to: the account and everything said, but never the secret. */
+interface Sent {
+  readonly signature?: { readonly meaning: string } | null;
+  readonly deviceTime?: unknown;
+  readonly clockOffset_ms?: unknown;
+  readonly device?: unknown;
+  readonly alreadyDone?: unknown;
+}
+
+/**
+ * What an event id is bound to: the account and everything said. Not the secret, and not when and how it was sent:
+ * a device that got no answer sends again later, and may by then say that the work is already done.
+ */
 export function commandHash(actor: Actor, target: StreamTarget, type: string, command: object): Buffer {
-  const { signature, ...said } = command as { signature?: { meaning: string } | null };
+  const {
+    signature,
+    deviceTime: _at,
+    clockOffset_ms: _off,
+    device: _by,
+    alreadyDone: _done,
+    ...said
+  } = command as Sent;
   return contentHash({
     account: actor.accountId,
     stream: target.shutdownId,
