@@ -14,10 +14,18 @@ const HEARTBEAT_MS = 20_000;
 export async function liveRoutes(instance: FastifyInstance, { db }: { db: Database }): Promise<void> {
   const app = instance.withTypeProvider<ZodTypeProvider>();
   const watch = new HeadWatch(db);
-  const open = new Set<() => void>();
+  /** how each open stream ends, and the session that it belongs to */
+  const open = new Map<() => void, string | undefined>();
   app.addHook('preClose', async () => {
     watch.stop();
-    for (const end of open) end();
+    for (const end of open.keys()) end();
+  });
+  // Signing out ends the streams of the session at once in this process; the others ask at their next heartbeat.
+  app.addHook('onResponse', async (request, reply) => {
+    if (request.method !== 'DELETE' || request.routeOptions.url !== '/api/v1/session' || reply.statusCode !== 204)
+      return;
+    const ended = sessionToken(request);
+    for (const [end, token] of open) if (token !== undefined && token === ended) end();
   });
 
   /** Streams heads until the browser leaves, the server stops, or the session ends. */
@@ -46,7 +54,7 @@ export async function liveRoutes(instance: FastifyInstance, { db }: { db: Databa
       open.delete(end);
       raw.end();
     };
-    open.add(end);
+    open.set(end, token);
     request.raw.on('close', end);
   }
 
