@@ -137,6 +137,7 @@ describe('dates', () => {
   test('keeps a calendar day where it is in every zone', () => {
     for (const timeZone of ['Pacific/Kiritimati', 'Pacific/Pago_Pago', 'UTC']) {
       expect(make({ timeZone }).calendarDay('2027-03-09')).toBe('Tue 9 Mar');
+      expect(make({ timeZone }).datedDay('2028-03-09')).toBe('9 Mar 2028');
     }
   });
 

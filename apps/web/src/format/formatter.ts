@@ -35,6 +35,7 @@ export function createFormatter(choice: FormatChoice) {
   const dayFormat = dateFormat({ weekday: 'short', day: 'numeric', month: 'short' });
   const longDayFormat = dateFormat({ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' });
   const timeFormat = dateFormat({ hour: '2-digit', minute: '2-digit' });
+  const datedDayFormat = dateFormat({ day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' });
   // A calendar day is no instant: it is formatted where it has no zone.
   const plainDayFormat = dateFormat({ weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
   const mark = numberFormat({})
@@ -102,6 +103,8 @@ export function createFormatter(choice: FormatChoice) {
     dayTime: (instant: Instant) => `${day(instant)} ${time(instant)}`,
     /** a calendar day of the API (2027-03-09): Tue 9 Mar */
     calendarDay: (isoDay: string) => plainDayFormat.format(asDate(`${isoDay}T12:00:00Z`)),
+    /** a calendar day that may be in another year: 9 Mar 2027 */
+    datedDay: (isoDay: string) => datedDayFormat.format(asDate(`${isoDay}T12:00:00Z`)),
     /** the shift an instant belongs to: its name and the day it starts, also after midnight */
     shift: (instant: Instant) => {
       const shifts = choice.shifts ?? [];

@@ -5,6 +5,7 @@ import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Link } from '../../ui/link.tsx';
 import styles from './areas.module.css';
+import { lapsingByPerson } from './lapsing.ts';
 
 /** Whether the people who work there may: in date, lapsing, missing for the methods planned. */
 export function Readiness({ people }: { people: AreaProgress['people'] }) {
@@ -26,14 +27,16 @@ export function Readiness({ people }: { people: AreaProgress['people'] }) {
       </p>
       {people.lapsing.length > 0 && (
         <ul className={styles.people}>
-          {people.lapsing.map((each) => (
-            <li key={`${each.person.personId} ${each.qualifiedFor}`}>
-              <Link href={addresses.person(each.person.personId)}>{name(each.person)}</Link>
+          {lapsingByPerson(people.lapsing).map((each) => (
+            <li key={`${each.person.personId} ${each.validThrough}`}>
               <span>
-                {trade.word('qualified', each.qualifiedFor)}{' '}
+                <Link href={addresses.person(each.person.personId)}>{name(each.person)}</Link>{' '}
                 <span className={styles.attention}>
                   {text('lapses', { day: format.calendarDay(each.validThrough) })}
                 </span>
+              </span>
+              <span className={styles.soft}>
+                {each.qualifiedFor.map((what) => trade.word('qualified', what)).join(', ')}
               </span>
             </li>
           ))}

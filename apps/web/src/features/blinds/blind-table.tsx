@@ -1,6 +1,7 @@
 import type { BlindsAnswer } from '@seatwell/contract';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
+import { sharedReason } from '../../app/shared-reason.ts';
 import { reasonAgainst } from '../../app/sign.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -25,9 +26,11 @@ export function BlindTable({ shutdownId, rows }: { shutdownId: string; rows: rea
   const text = useText('blinds');
   const trade = useTrade();
   const format = useFormat();
+  const against = sharedReason(rows, 'blind-in', 'blind-out', 'spectacle-turned');
   const [step, setStep] = useState<{ row: BlindRow; step: BlindStep } | null>(null);
   return (
     <>
+      {against !== undefined && <p className={styles.soft}>{against}</p>}
       <Table
         caption={text('blinds')}
         captionHidden
@@ -60,22 +63,26 @@ export function BlindTable({ shutdownId, rows }: { shutdownId: string; rows: rea
               ),
           },
           { key: 'state', header: text('state'), cell: (row) => <BlindState row={row} /> },
-          {
-            key: 'next',
-            header: text('record'),
-            cell: (row) =>
-              nextSteps(row).map((each) => (
-                <Button
-                  key={each}
-                  kind="quiet"
-                  label={text(`do-${each}-of`, { number: row.number })}
-                  disabledReason={reasonAgainst(row.actions, each)}
-                  onClick={() => setStep({ row, step: each })}
-                >
-                  {text(`do-${each}`)}
-                </Button>
-              )),
-          },
+          ...(against === undefined
+            ? [
+                {
+                  key: 'next',
+                  header: text('record'),
+                  cell: (row: BlindRow) =>
+                    nextSteps(row).map((each) => (
+                      <Button
+                        key={each}
+                        kind="quiet"
+                        label={text(`do-${each}-of`, { number: row.number })}
+                        disabledReason={reasonAgainst(row.actions, each)}
+                        onClick={() => setStep({ row, step: each })}
+                      >
+                        {text(`do-${each}`)}
+                      </Button>
+                    )),
+                },
+              ]
+            : []),
         ]}
       />
       {step && <BlindDialog {...step} onClose={() => setStep(null)} />}

@@ -3,7 +3,6 @@ import { useFormat } from '../../format/format-provider.tsx';
 import type { QuantityName } from '../../format/quantities.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
-import { RadioCards } from '../../ui/radio-cards.tsx';
 import { type Option, Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import styles from './calculator.module.css';
@@ -100,7 +99,7 @@ export function EitherInput({ name, options }: { name: InputName; options: reado
   const text = useText('calculator');
   const { inputs, change } = useEntering();
   return (
-    <RadioCards
+    <Select
       label={text(`input-${name}`)}
       value={inputs[name] ?? options[0]?.value ?? ''}
       onChange={(value) => change({ [name]: value })}

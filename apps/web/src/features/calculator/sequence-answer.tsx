@@ -78,6 +78,7 @@ export function SequenceAnswer({ inputs, sequence, setValue }: Props) {
           },
         ]}
       />
+      <p className={styles.soft}>{text('rounds-note')}</p>
       {sequence.warnings.length > 0 && (
         <Notice kind="info" title={text('pattern-notes')}>
           <ul>

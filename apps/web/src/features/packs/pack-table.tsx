@@ -40,7 +40,8 @@ export function PackTable({ shutdownId, rows }: { shutdownId: string; rows: read
         {
           key: 'day',
           header: text('planned'),
-          cell: (row) => (row.plannedOn === null ? '' : format.calendarDay(row.plannedOn)),
+          cell: (row) =>
+            row.plannedOn !== null && <span className={styles.state}>{format.calendarDay(row.plannedOn)}</span>,
         },
         {
           key: 'where',

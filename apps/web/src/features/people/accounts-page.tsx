@@ -101,7 +101,7 @@ function Roles({ row }: { row: AccountRow }) {
         <li key={grant.grantId}>
           {trade.word('role', grant.role)}{' '}
           <span className={styles.soft}>
-            {[reachWords(grant.reach), grant.endsOn && text('until-day', { day: format.calendarDay(grant.endsOn) })]
+            {[reachWords(grant.reach), grant.endsOn && text('until-day', { day: format.datedDay(grant.endsOn) })]
               .filter(Boolean)
               .join(', ')}
           </span>

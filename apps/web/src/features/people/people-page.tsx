@@ -93,7 +93,7 @@ function Certificates({ row }: { row: PersonRow }) {
   return (
     <span className={styles.state} data-state={state}>
       {state === 'in-date' || state === 'lapsing'
-        ? text(`until-${state}`, { day: format.calendarDay(first.validThrough) })
+        ? text(`until-${state}`, { day: format.datedDay(first.validThrough) })
         : text(`state-${state}`)}
     </span>
   );

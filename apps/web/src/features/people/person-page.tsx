@@ -98,6 +98,7 @@ function Qualifications({ person, onWithdraw }: { person: PersonAnswer; onWithdr
   const text = useText('people');
   const trade = useTrade();
   const format = useFormat();
+  const against = reasonAgainst(person.actions, 'qualification-withdrawn');
   return (
     <Table
       caption={text('qualifications')}
@@ -117,8 +118,8 @@ function Qualifications({ person, onWithdraw }: { person: PersonAnswer; onWithdr
           header: text('valid'),
           cell: (row) =>
             text('from-through', {
-              from: format.calendarDay(row.validFrom),
-              through: format.calendarDay(row.validThrough),
+              from: format.datedDay(row.validFrom),
+              through: format.datedDay(row.validThrough),
             }),
         },
         {
@@ -144,13 +145,9 @@ function Qualifications({ person, onWithdraw }: { person: PersonAnswer; onWithdr
           key: 'withdraw',
           header: text('action'),
           cell: (row) =>
-            row.state !== 'withdrawn' && (
-              <Button
-                kind="quiet"
-                label={text('withdraw-of', { scheme: row.scheme })}
-                disabledReason={reasonAgainst(person.actions, 'qualification-withdrawn')}
-                onClick={() => onWithdraw(row)}
-              >
+            row.state !== 'withdrawn' &&
+            against === undefined && (
+              <Button kind="quiet" label={text('withdraw-of', { scheme: row.scheme })} onClick={() => onWithdraw(row)}>
                 {text('withdraw')}
               </Button>
             ),

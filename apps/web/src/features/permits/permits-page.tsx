@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { FormDialog } from '../../app/form-dialog.tsx';
 import { permitsQuery } from '../../app/reads.ts';
+import { sharedReason } from '../../app/shared-reason.ts';
 import { reasonAgainst } from '../../app/sign.ts';
 import { useCommand } from '../../app/use-command.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
@@ -23,6 +24,10 @@ export function PermitsPage() {
   const shutdownId = useShutdownId();
   const { data } = useSuspenseQuery(permitsQuery(shutdownId));
   const [withdrawing, setWithdrawing] = useState<PermitRow | null>(null);
+  const against = sharedReason(
+    data.rows.filter((row) => row.inForce),
+    'permit-withdrawn',
+  );
   const inForce = data.rows.filter((row) => row.inForce).length;
   return (
     <>
@@ -37,6 +42,7 @@ export function PermitsPage() {
           </>
         }
       />
+      {against !== undefined && <p>{against}</p>}
       <Table
         caption={text('permits')}
         captionHidden
@@ -58,7 +64,8 @@ export function PermitsPage() {
             key: 'withdraw',
             header: text('action'),
             cell: (row) =>
-              row.inForce && (
+              row.inForce &&
+              against === undefined && (
                 <Button
                   kind="quiet"
                   label={text('withdraw-of', { number: row.number })}

@@ -1,6 +1,7 @@
 import type { PunchRow } from '@seatwell/contract';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
+import { sharedReason } from '../../app/shared-reason.ts';
 import { reasonAgainst } from '../../app/sign.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -22,9 +23,12 @@ interface Props {
 export function PunchTable({ shutdownId, caption, captionHidden = false, rows, empty }: Props) {
   const text = useText('punch');
   const format = useFormat();
+  const open = rows.filter((row) => row.closedAt === null);
+  const against = sharedReason(open, 'punch-closed');
   const [closing, setClosing] = useState<PunchRow | null>(null);
   return (
     <>
+      {against !== undefined && <p className={styles.soft}>{against}</p>}
       <Table
         caption={caption}
         captionHidden={captionHidden}
@@ -61,18 +65,18 @@ export function PunchTable({ shutdownId, caption, captionHidden = false, rows, e
             key: 'closed',
             header: text('closed'),
             cell: (row) =>
-              row.closedAt === null ? (
-                <Button
-                  kind="quiet"
-                  label={text('close-item', { item: row.text })}
-                  disabledReason={reasonAgainst(row.actions, 'punch-closed')}
-                  onClick={() => setClosing(row)}
-                >
-                  {text('close')}
-                </Button>
-              ) : (
-                [format.dayTime(row.closedAt), row.closedHow].filter(Boolean).join(': ')
-              ),
+              row.closedAt === null
+                ? against === undefined && (
+                    <Button
+                      kind="quiet"
+                      label={text('close-item', { item: row.text })}
+                      disabledReason={reasonAgainst(row.actions, 'punch-closed')}
+                      onClick={() => setClosing(row)}
+                    >
+                      {text('close')}
+                    </Button>
+                  )
+                : [format.dayTime(row.closedAt), row.closedHow].filter(Boolean).join(': '),
           },
         ]}
       />

@@ -35,6 +35,7 @@ export function FoundJointsPage() {
         documentTitle={text('found')}
         sub={text('found-sub')}
       />
+      {!may('void-joint') && <p>{text('merge-who')}</p>}
       <Table
         caption={text('found')}
         captionHidden
@@ -59,16 +60,12 @@ export function FoundJointsPage() {
           {
             key: 'merge',
             header: text('action'),
-            cell: (row) => (
-              <Button
-                kind="quiet"
-                label={text('merge-of', { tag: row.tag })}
-                disabledReason={may('void-joint') ? undefined : text('merge-who')}
-                onClick={() => setMerging(row)}
-              >
-                {text('merge')}
-              </Button>
-            ),
+            cell: (row) =>
+              may('void-joint') && (
+                <Button kind="quiet" label={text('merge-of', { tag: row.tag })} onClick={() => setMerging(row)}>
+                  {text('merge')}
+                </Button>
+              ),
           },
         ]}
       />

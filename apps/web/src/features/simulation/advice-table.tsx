@@ -40,7 +40,7 @@ export function AdviceTable({ advice, onCompare }: Props) {
           },
           {
             key: 'moves',
-            header: text('moves'),
+            header: text('moves-short'),
             numeric: true,
             cell: (row) =>
               row.movesBand === undefined
@@ -60,19 +60,19 @@ export function AdviceTable({ advice, onCompare }: Props) {
           },
           {
             key: 'tilt',
-            header: text('tilt-largest'),
+            header: text('tilt-short'),
             numeric: true,
             cell: (row) => format.quantity('gap', row.largestParallelism_mm),
           },
           {
             key: 'peak',
-            header: text('peak'),
+            header: text('peak-short'),
             numeric: true,
             cell: (row) => format.quantity('stress', row.gasketPeak_MPa),
           },
           {
             key: 'show',
-            header: text('action'),
+            header: text('show'),
             cell: (row) => (
               <Button
                 kind="quiet"
@@ -86,7 +86,9 @@ export function AdviceTable({ advice, onCompare }: Props) {
         ]}
       />
       <p>{advice.statement}</p>
-      <p className={styles.soft}>{text('times')}</p>
+      <p className={styles.soft}>
+        {text('columns')} {text('times')}
+      </p>
     </section>
   );
 }

@@ -13,32 +13,34 @@ export function StillIn({ shutdownId, stillIn }: { shutdownId: string; stillIn: 
   return (
     <section className={styles.section}>
       <h2>{text('still-in')}</h2>
-      <FigureRow>
-        <Figure
-          value={format.count(stillIn.blindsIn)}
-          label={text('blinds-in')}
-          href={addresses.blinds(shutdownId, { state: 'in' })}
-        />
-        <Figure
-          value={format.count(stillIn.blindsOverdue)}
-          label={text('blinds-overdue')}
-          tone={stillIn.blindsOverdue > 0 ? 'attention' : 'plain'}
-          href={addresses.blinds(shutdownId, { state: 'overdue' })}
-        />
-        <Figure value={format.count(stillIn.temporaryGaskets)} label={text('temporary-gaskets')} href={fittings} />
-        <Figure value={format.count(stillIn.temporaryBolts)} label={text('temporary-bolts')} href={fittings} />
-        <Figure
-          value={format.count(stillIn.openEnds)}
-          label={text('open-ends')}
-          href={addresses.register(shutdownId, { stage: ['open', 'faces-accepted'] })}
-        />
-        <Figure
-          value={format.count(stillIn.openEndsUncovered)}
-          label={text('open-ends-uncovered')}
-          tone={stillIn.openEndsUncovered > 0 ? 'attention' : 'plain'}
-          href={addresses.register(shutdownId, { stage: ['open', 'faces-accepted'] })}
-        />
-      </FigureRow>
+      <div className={styles.figures}>
+        <FigureRow>
+          <Figure
+            value={format.count(stillIn.blindsIn)}
+            label={text('blinds-in')}
+            href={addresses.blinds(shutdownId, { state: 'in' })}
+          />
+          <Figure
+            value={format.count(stillIn.blindsOverdue)}
+            label={text('blinds-overdue')}
+            tone={stillIn.blindsOverdue > 0 ? 'attention' : 'plain'}
+            href={addresses.blinds(shutdownId, { state: 'overdue' })}
+          />
+          <Figure value={format.count(stillIn.temporaryGaskets)} label={text('temporary-gaskets')} href={fittings} />
+          <Figure value={format.count(stillIn.temporaryBolts)} label={text('temporary-bolts')} href={fittings} />
+          <Figure
+            value={format.count(stillIn.openEnds)}
+            label={text('open-ends')}
+            href={addresses.register(shutdownId, { stage: ['open', 'faces-accepted'] })}
+          />
+          <Figure
+            value={format.count(stillIn.openEndsUncovered)}
+            label={text('open-ends-uncovered')}
+            tone={stillIn.openEndsUncovered > 0 ? 'attention' : 'plain'}
+            href={addresses.register(shutdownId, { stage: ['open', 'faces-accepted'] })}
+          />
+        </FigureRow>
+      </div>
     </section>
   );
 }

@@ -4,6 +4,9 @@ import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Link } from '../../ui/link.tsx';
 
+// The name of a shift stands first in the sentence.
+const capitalised = (name: string) => name.charAt(0).toLocaleUpperCase() + name.slice(1);
+
 /** Which shift handed over, which day it is, how many joints are tight. */
 export function TodaySub({ shutdownId, today }: { shutdownId: string; today: TodayAnswer }) {
   const text = useText('today');
@@ -19,7 +22,7 @@ export function TodaySub({ shutdownId, today }: { shutdownId: string; today: Tod
   return (
     <>
       {text('handed-over', {
-        shift: lastShift.name,
+        shift: capitalised(lastShift.name),
         day: format.calendarDay(lastShift.day),
         time: format.time(lastShift.end),
       })}

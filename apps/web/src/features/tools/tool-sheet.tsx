@@ -57,7 +57,7 @@ export function ToolSheet({ tool, actions, onClose }: Props) {
         items={[
           { name: text('state'), value: <ToolState row={tool} /> },
           { name: text('scale'), value: <Scale row={tool} /> },
-          ...(tool.failedOn === null ? [] : [{ name: text('failed-on'), value: format.calendarDay(tool.failedOn) }]),
+          ...(tool.failedOn === null ? [] : [{ name: text('failed-on'), value: format.datedDay(tool.failedOn) }]),
         ]}
       />
       <Calibrations tool={tool} actions={actions} />
@@ -96,8 +96,8 @@ function Calibrations({ tool, actions }: Pick<Props, 'tool' | 'actions'>) {
             header: text('valid'),
             cell: (row) =>
               text('from-through', {
-                from: format.calendarDay(row.calibratedOn),
-                through: format.calendarDay(row.validThrough),
+                from: format.datedDay(row.calibratedOn),
+                through: format.datedDay(row.validThrough),
               }),
           },
           {

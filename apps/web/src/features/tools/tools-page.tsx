@@ -95,7 +95,7 @@ function ToolTable({ rows, onShow }: { rows: readonly ToolRow[]; onShow: (toolId
         {
           key: 'until',
           header: text('valid-through'),
-          cell: (row) => (row.inForce === null ? '' : format.calendarDay(row.inForce.validThrough)),
+          cell: (row) => (row.inForce === null ? '' : format.datedDay(row.inForce.validThrough)),
         },
         {
           key: 'show',
