@@ -26,6 +26,9 @@ export const addresses = {
   setup: (shutdownId: string, query: Query = {}) => withQuery(`/shutdowns/${shutdownId}/setup`, query),
   joint: (shutdownId: string, jointId: string, query: Query = {}) =>
     withQuery(`/shutdowns/${shutdownId}/joints/${jointId}`, query),
+  /** the joint sheet, a PDF of the server */
+  sheet: (shutdownId: string, jointId: string, query: Query = {}) =>
+    withQuery(`/api/v1/shutdowns/${shutdownId}/joints/${jointId}/sheet.pdf`, query),
   editJoint: (shutdownId: string, jointId: string) => `/shutdowns/${shutdownId}/joints/${jointId}/edit`,
   target: (shutdownId: string, jointId: string, query: Query = {}) =>
     withQuery(`/shutdowns/${shutdownId}/joints/${jointId}/target`, query),

@@ -64,6 +64,8 @@ export function JointActions({ page, make, choices }: Props) {
   const { jointId } = page.joint;
   const actions = [...(make?.actions ?? []), ...page.actions];
   const makeQuery = make ? { make: make.makeId } : {};
+  // Another make than the one to work on is asked for by name.
+  const sheetQuery = make && make.makeId !== page.shownMakeId ? { makeId: make.makeId } : {};
   const start = (type: EventType) => {
     setMore(false);
     if (type === 'target-approved') go(addresses.target(shutdownId, jointId, makeQuery));
@@ -92,6 +94,11 @@ export function JointActions({ page, make, choices }: Props) {
         {next && button(next, 'primary')}
         {make && (
           <Button onClick={() => go(addresses.work(shutdownId, jointId, makeQuery))}>{text('work-on-it')}</Button>
+        )}
+        {make && (
+          <Button onClick={() => window.open(addresses.sheet(shutdownId, jointId, sheetQuery), '_blank', 'noopener')}>
+            {text('print-sheet')}
+          </Button>
         )}
         <Button onClick={() => setMore(true)}>{text('more-actions')}</Button>
       </div>

@@ -35,7 +35,16 @@ export function JointCard({ row, primary }: { row: MyJointRow; primary: boolean 
         </h3>
         <StageWord stage={row.stage}>{trade.word('stage', row.stage)}</StageWord>
       </div>
-      <p>{facts.filter(Boolean).join(' · ')}</p>
+      <p>
+        {facts.filter(Boolean).join(' · ')}{' '}
+        <Link
+          href={addresses.sheet(shutdownId, row.jointId)}
+          target="_blank"
+          aria-label={text('sheet-of', { tag: row.tag })}
+        >
+          {text('sheet')}
+        </Link>
+      </p>
       {partTight && <LeftPartTight row={row} />}
       {row.flags.length > 0 && (
         <p className={styles.flags}>

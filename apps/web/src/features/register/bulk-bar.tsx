@@ -15,9 +15,10 @@ const AssignDialog = lazy(() => import('./assign-dialog.tsx').then((m) => ({ def
 const ProcedureDialog = lazy(() => import('./procedure-dialog.tsx').then((m) => ({ default: m.ProcedureDialog })));
 const ReleaseDialog = lazy(() => import('./release-dialog.tsx').then((m) => ({ default: m.ReleaseDialog })));
 const CheckDialog = lazy(() => import('./check-dialog.tsx').then((m) => ({ default: m.CheckDialog })));
+const PrintDialog = lazy(() => import('./print-dialog.tsx').then((m) => ({ default: m.PrintDialog })));
 const BulkTargets = lazy(() => import('../engineering/bulk-targets.tsx').then((m) => ({ default: m.BulkTargets })));
 
-type Work = 'assign' | 'procedure' | 'targets' | 'check' | 'release';
+type Work = 'print' | 'assign' | 'procedure' | 'targets' | 'check' | 'release';
 
 interface Props {
   readonly selection: Selection;
@@ -52,6 +53,7 @@ export function BulkBar({ selection, rows, search, found, choices, onSelection }
   };
 
   const kinds = [
+    { work: 'print', action: 'print-sheets', label: text('print-sheets') },
     { work: 'targets', action: 'approve-target', label: text('set-targets') },
     { work: 'procedure', action: 'assign-procedure', label: text('assign-procedure') },
     { work: 'assign', action: 'plan-makes', label: text('assign-crew') },
@@ -84,6 +86,7 @@ export function BulkBar({ selection, rows, search, found, choices, onSelection }
         <ErrorNotice error={failed} />
       </StickyActionBar>
       <Suspense fallback={null}>
+        {work === 'print' && <PrintDialog joints={joints} onClose={done} />}
         {work === 'assign' && <AssignDialog joints={joints} choices={choices} onClose={done} />}
         {work === 'procedure' && <ProcedureDialog joints={joints} onClose={done} />}
         {work === 'targets' && <BulkTargets joints={joints} onClose={done} />}

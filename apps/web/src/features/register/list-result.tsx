@@ -1,9 +1,9 @@
 import type { BatchAnswer } from '@seatwell/contract';
-import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { useQueryClient } from '@tanstack/react-query';
 import { useEffect } from 'react';
-import { request } from '../../app/api-client.ts';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { shutdownKey } from '../../app/query-client.ts';
+import { type ServerJob, useServerJob, whyFailed } from '../../app/use-server-job.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -11,23 +11,11 @@ import { Notice } from '../../ui/notice.tsx';
 import { ProgressBar } from '../../ui/progress-bar.tsx';
 import styles from './register.module.css';
 
-interface Job {
-  readonly state: 'waiting' | 'running' | 'done' | 'failed';
-  readonly done: number;
-  readonly total: number;
-  readonly result: unknown;
-}
-
 /** What became of a list: how many joints were recorded, and each refused one with its reasons. */
 export function ListResult({ answer }: { answer: BatchAnswer }) {
   const shutdownId = useShutdownId();
   const queries = useQueryClient();
-  const job = useQuery({
-    queryKey: ['job', answer.jobId],
-    queryFn: ({ signal }) => request<Job>(`/jobs/${answer.jobId}`, { signal }),
-    enabled: answer.jobId !== null,
-    refetchInterval: ({ state }) => (state.data?.state === 'done' || state.data?.state === 'failed' ? false : 700),
-  });
+  const job = useServerJob<BatchAnswer>(answer.jobId);
   const ended = job.data?.state === 'done';
   useEffect(() => {
     if (ended) void queries.invalidateQueries({ queryKey: shutdownKey(shutdownId) });
@@ -38,15 +26,14 @@ export function ListResult({ answer }: { answer: BatchAnswer }) {
   return job.data ? <JobState job={job.data} /> : null;
 }
 
-function JobState({ job }: { job: Job }) {
+function JobState({ job }: { job: ServerJob<BatchAnswer> }) {
   const text = useText('register');
   const format = useFormat();
-  if (job.state === 'done') return <Recorded answer={job.result as BatchAnswer} />;
+  if (job.state === 'done') return <Recorded answer={job.result} />;
   if (job.state === 'failed') {
-    const told = job.result as { detail?: string; message?: string } | null;
     return (
       <Notice kind="stop" title={text('job-failed')} live>
-        <p>{told?.detail ?? told?.message}</p>
+        <p>{whyFailed(job)}</p>
       </Notice>
     );
   }

@@ -91,6 +91,11 @@ function Beside({ job, task }: { job: Job; task: TaskName | null }) {
             <Link href={address(each.task)}>{text(`task-${each.task}`)}</Link>
           </li>
         ))}
+        <li>
+          <Link href={addresses.sheet(job.shutdownId, job.joint.jointId)} target="_blank">
+            {text('sheet')}
+          </Link>
+        </li>
       </ul>
     </nav>
   );
