@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import { joinPdfs } from '../../apps/server/src/features/sheets/join-pdfs.ts';
 import { sheetContent } from '../../apps/server/src/features/sheets/sheet-content.ts';
 import { jointOf, makeOf, sourceOf } from '../../apps/server/src/features/sheets/sheet-for-tests.ts';
 import type { SheetSource } from '../../apps/server/src/features/sheets/sheet-source.ts';
-import { SHEETS_PER_FILE } from '../../apps/server/src/features/sheets/sheets-job.ts';
+import { SHEETS_AT_ONCE } from '../../apps/server/src/features/sheets/sheets-job.ts';
 import { sheetsDocument, sheetsPdf } from '../../apps/server/src/features/sheets/sheets-pdf.ts';
 import { fontFiles } from '../../apps/server/src/features/sheets/typesetting/fonts.ts';
 import type { Typescript } from '../../apps/server/src/features/sheets/typesetting/typesetter.ts';
@@ -23,19 +24,18 @@ function selection(): SheetSource[] {
 }
 
 const slices = <T>(all: readonly T[]): T[][] =>
-  Array.from({ length: Math.ceil(all.length / SHEETS_PER_FILE) }, (_, index) =>
-    all.slice(index * SHEETS_PER_FILE, (index + 1) * SHEETS_PER_FILE),
+  Array.from({ length: Math.ceil(all.length / SHEETS_AT_ONCE) }, (_, index) =>
+    all.slice(index * SHEETS_AT_ONCE, (index + 1) * SHEETS_AT_ONCE),
   );
 
 async function printed(sources: readonly SheetSource[]): Promise<{ pages: number; bytes: number }> {
-  let [pages, bytes] = [0, 0];
+  const pdfs: Buffer[] = [];
   for (const slice of slices(sources)) {
     const contents = slice.map((source) => sheetContent(source));
-    const pdf = await sheetsPdf(contents, new Map());
-    pages += pdf.pages;
-    bytes += pdf.bytes.length;
+    pdfs.push((await sheetsPdf(contents, new Map(), 'batch')).bytes);
   }
-  return { pages, bytes };
+  const { bytes, pages } = joinPdfs(pdfs, 'selection');
+  return { pages, bytes: bytes.length };
 }
 
 /** The same data through the typesetter alone, in one thread, nothing prepared and nothing passed on. */
@@ -49,7 +49,7 @@ function bare(compiler: NodeCompiler, documents: readonly Typescript[]): void {
 }
 
 /**
- * Seconds for a selection of joint sheets from record to PDF, without the database, in files as the job prints them;
+ * Seconds for a selection of joint sheets from record to PDF, without the database, joined as the job does it;
  * the ratio to bare typesetting of the same data in the same run; the most memory seen meanwhile.
  */
 export async function bench(): Promise<object> {
@@ -57,7 +57,7 @@ export async function bench(): Promise<object> {
   const documents: Typescript[] = [];
   for (const slice of slices(sources)) {
     const contents = slice.map((source) => sheetContent(source));
-    documents.push(await sheetsDocument(contents, new Map()));
+    documents.push(await sheetsDocument(contents, new Map(), 'batch'));
   }
   const fonts = fontFiles();
   const compiler = NodeCompiler.create({

@@ -68,7 +68,7 @@ export async function sheetRoutes(instance: FastifyInstance, parts: ReadParts): 
     {
       schema: {
         tags,
-        summary: 'print the sheets of a selection in the order given; the job answers the files',
+        summary: 'print the sheets of a selection in the order given; the job answers the file',
         params: inShutdown,
         body: z.strictObject({ jointIds: z.array(id).min(1).max(MOST_SHEETS) }),
         response: { 202: z.object({ jobId: id }) },

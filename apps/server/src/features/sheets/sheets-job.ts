@@ -3,14 +3,15 @@ import type { JobWork } from '../../platform/jobs/queue.ts';
 import { storeFile } from '../files/store-file.ts';
 import type { RecordingParts } from '../recording/record-command.ts';
 import { loadShutdown } from '../shutdowns/load-shutdown.ts';
+import { joinPdfs } from './join-pdfs.ts';
 import { loadPhotos, loadSheetSources, type SheetReading } from './load-sources.ts';
 import { sheetContent } from './sheet-content.ts';
 import { sheetsPdf } from './sheets-pdf.ts';
 
 export const SHEETS_JOB = 'print-sheets';
 
-/** Sheets in one file: more take memory with each, and a printer that stops repeats less. */
-export const SHEETS_PER_FILE = 50;
+/** Sheets that are set at once: each takes megabytes while its document is open. */
+export const SHEETS_AT_ONCE = 50;
 
 export interface SheetsJobInput {
   readonly shutdownId: string;
@@ -20,7 +21,7 @@ export interface SheetsJobInput {
   readonly askedAt: string;
 }
 
-/** A file of sheets, by its hash at /api/v1/files. */
+/** The file of a selection, by its hash at /api/v1/files. */
 export interface SheetsFile {
   readonly hash: string;
   readonly size: number;
@@ -30,30 +31,31 @@ export interface SheetsFile {
   readonly lastTag: string;
 }
 
-async function printSlice(reading: SheetReading, jointIds: readonly string[], origin: string): Promise<SheetsFile> {
+async function setSlice(reading: SheetReading, jointIds: readonly string[], origin: string) {
   const sources = await loadSheetSources(reading, jointIds, { origin });
-  const { bytes, pages } = await sheetsPdf(
-    sources.map((source) => sheetContent(source)),
-    await loadPhotos(reading, sources),
-  );
-  const { hash, size } = await storeFile(reading.db, reading.siteId, bytes);
-  const tags = sources.map(({ joint }) => joint.tag);
-  return { hash, size, pages, sheets: sources.length, firstTag: tags[0] ?? '', lastTag: tags.at(-1) ?? '' };
+  const contents = sources.map((source) => sheetContent(source));
+  const { bytes } = await sheetsPdf(contents, await loadPhotos(reading, sources), 'batch');
+  return { bytes, tags: sources.map(({ joint }) => joint.tag) };
 }
 
-/** Prints the sheets of a selection into files, with progress; a repeat finds the files that it has stored. */
+/** Prints the sheets of a selection into one file, with progress; a repeat prints the same bytes. */
 export const sheetsJob =
   ({ db }: RecordingParts): JobWork =>
-  async ({ siteId, input, progress }) => {
+  async ({ siteId, input, progress }): Promise<{ file: SheetsFile }> => {
     const { shutdownId, jointIds, origin, askedAt } = input as SheetsJobInput;
     if (jointIds.length === 0) throw new Problem('bad-input', 'Choose at least one joint to print.');
     const shutdown = await loadShutdown(db, siteId, shutdownId);
     const reading: SheetReading = { db, siteId, shutdown, shutdownId, now: askedAt };
-    const files: SheetsFile[] = [];
-    for (let start = 0; start < jointIds.length; start += SHEETS_PER_FILE) {
-      const slice = jointIds.slice(start, start + SHEETS_PER_FILE);
-      files.push(await printSlice(reading, slice, origin));
-      await progress(start + slice.length);
+    const pdfs: Buffer[] = [];
+    const tags: string[] = [];
+    for (let start = 0; start < jointIds.length; start += SHEETS_AT_ONCE) {
+      const slice = await setSlice(reading, jointIds.slice(start, start + SHEETS_AT_ONCE), origin);
+      pdfs.push(slice.bytes);
+      tags.push(...slice.tags);
+      await progress(tags.length);
     }
-    return { files };
+    const [firstTag = '', lastTag = ''] = [tags[0], tags.at(-1)];
+    const { bytes, pages } = joinPdfs(pdfs, `${firstTag} – ${lastTag}`);
+    const { hash, size } = await storeFile(db, siteId, bytes);
+    return { file: { hash, size, pages, sheets: tags.length, firstTag, lastTag } };
   };

@@ -10,6 +10,9 @@ const MM_PT = 72 / 25.4;
 const PLAN_BESIDE_FACTS_MM = 88;
 const PLAN_ON_OWN_PAGE_MM = 172;
 
+/** One sheet to be read anywhere has the structure that screen readers need; a batch goes to the printer. */
+export type SheetUse = 'single' | 'batch';
+
 /** A picture of the sheets by its hash. */
 export type Photos = ReadonlyMap<string, Uint8Array>;
 
@@ -70,7 +73,11 @@ function labels(language: PaperLanguage) {
  * Joint sheets one after another as one document, pages counted per sheet: what the typesetter is given.
  * @param contents at least one; all in the language of the first
  */
-export async function sheetsDocument(contents: readonly SheetContent[], photos: Photos): Promise<Typescript> {
+export async function sheetsDocument(
+  contents: readonly SheetContent[],
+  photos: Photos,
+  use: SheetUse = 'single',
+): Promise<Typescript> {
   const [first] = contents;
   if (!first) throw new Error('No joint sheet was asked for; name at least one joint.');
   const sheets = await Promise.all(contents.map((content) => setSheet(content, photos)));
@@ -81,7 +88,7 @@ export async function sheetsDocument(contents: readonly SheetContent[], photos: 
       .at(-1) ?? first.recordedAt;
   const used = new Set(contents.flatMap(({ photo }) => (photo !== null && photos.has(photo) ? [photo] : [])));
   return {
-    tagged: contents.length === 1,
+    tagged: use === 'single',
     template: SHEET_TEMPLATE,
     data: {
       language: first.language,
@@ -95,5 +102,8 @@ export async function sheetsDocument(contents: readonly SheetContent[], photos: 
 }
 
 /** Sets joint sheets in one PDF, off the thread that answers requests. */
-export const sheetsPdf = async (contents: readonly SheetContent[], photos: Photos): Promise<TypesetPdf> =>
-  typeset(await sheetsDocument(contents, photos));
+export const sheetsPdf = async (
+  contents: readonly SheetContent[],
+  photos: Photos,
+  use: SheetUse = 'single',
+): Promise<TypesetPdf> => typeset(await sheetsDocument(contents, photos, use));

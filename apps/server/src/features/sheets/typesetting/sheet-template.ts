@@ -208,5 +208,10 @@ export const SHEET_TEMPLATE = `
   [#metadata(none)#end]
 }
 
-#for (index, d) in input.sheets.enumerate() { sheet(d, index) }
+// Printed on both sides, each sheet begins on a new leaf.
+#set page(paper: "a4")
+#for (index, d) in input.sheets.enumerate() {
+  if index > 0 { pagebreak(weak: true, to: "odd") }
+  sheet(d, index)
+}
 `;

@@ -1,0 +1,48 @@
+import { describe, expect, test } from 'vitest';
+import { pdfPages } from '../../../../../tests/api/support/pdf-text.ts';
+import { joinPdfs } from './join-pdfs.ts';
+import { sheetContent } from './sheet-content.ts';
+import { jointOf, makeOf, sourceOf } from './sheet-for-tests.ts';
+import { sheetsPdf } from './sheets-pdf.ts';
+
+function content(tag: string, count: number) {
+  const make = makeOf();
+  const bolting = { count, thread: 'M30', grade: 'B7', nutGrade: '2H', length_mm: 200 };
+  return sheetContent(sourceOf({ make, joint: jointOf(make, { tag }, { bolting }) }));
+}
+
+const batch = async (...sheets: [tag: string, bolts: number][]) =>
+  (
+    await sheetsPdf(
+      sheets.map(([tag, bolts]) => content(tag, bolts)),
+      new Map(),
+      'batch',
+    )
+  ).bytes;
+
+const firstTexts = (pdf: Buffer) => pdfPages(pdf).map((page) => page[0]?.text.trim() ?? '');
+
+describe('joined files', () => {
+  test('all pages follow in order with all their text', async () => {
+    const parts = [await batch(['A-1', 8], ['A-2', 12]), await batch(['B-1', 16])];
+    const { bytes, pages } = joinPdfs(parts, 'A-1 – B-1');
+    expect(pages).toBe(6);
+    expect(pdfPages(bytes)).toEqual(parts.flatMap((part) => pdfPages(part)));
+  });
+
+  test('on both sides of the paper each sheet begins a new leaf', async () => {
+    // 64 bolts take three pages.
+    const parts = [await batch(['A-1', 64], ['A-2', 8], ['A-3', 64]), await batch(['B-1', 8])];
+    const { bytes } = joinPdfs(parts, 'all');
+    expect(firstTexts(bytes)).toEqual(['A-1', 'A-1', 'A-1', '', 'A-2', 'A-2', 'A-3', 'A-3', 'A-3', '', 'B-1', 'B-1']);
+  });
+
+  test('the same parts give the same bytes', async () => {
+    const part = await batch(['A-1', 8]);
+    expect(joinPdfs([part, part], 't').bytes.equals(joinPdfs([part, part], 't').bytes)).toBe(true);
+  });
+
+  test('what is no PDF of ours is refused', () => {
+    expect(() => joinPdfs([Buffer.from('%PDF-1.7 of somebody else')], 't')).toThrow(/cannot be joined/);
+  });
+});
