@@ -171,13 +171,14 @@ export class FactsLoader {
   ): Promise<string[]> {
     const { rows } = await this.#tx.query<{ tag: string }>({
       name: 'facts-elsewhere',
-      text: `SELECT DISTINCT j.tag FROM event e JOIN joint j
-            ON j.site_id = e.site_id AND j.shutdown_id = e.stream_id AND j.joint_id = e.joint_id
+      text: `SELECT DISTINCT (SELECT j.tag FROM joint j WHERE j.site_id = e.site_id AND j.shutdown_id = e.stream_id
+            AND j.joint_id = e.joint_id) AS tag
+          FROM event e
           WHERE e.site_id = $1 AND e.stream_id = $2 AND e.joint_id <> $3 AND e.performed_by && $4::uuid[]
             AND e.type IN ('pass-recorded', 'final-round-recorded', 'relaxation-pass-recorded')
             AND e.work_time >= $5::timestamptz - interval '12 hours' AND e.work_time <= $6::timestamptz + interval '12 hours'
             AND (e.payload->>'startedAt')::timestamptz < $6 AND (e.payload->>'endedAt')::timestamptz > $5
-          ORDER BY j.tag`,
+          ORDER BY tag`,
       values: [this.#siteId, this.#shutdownId, jointId, personIds, startedAt, endedAt],
     });
     return rows.map((row) => row.tag);
