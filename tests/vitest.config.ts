@@ -27,8 +27,8 @@ export default defineConfig({
       }),
       kind('browser', ['tests/browser/**/*.test.ts'], {
         testTimeout: 180_000,
-        hookTimeout: 180_000,
-        globalSetup: ['tests/api/support/database-server.ts'],
+        hookTimeout: 300_000,
+        globalSetup: ['tests/api/support/database-server.ts', 'tests/browser/support/demo-server.ts'],
         fileParallelism: false,
       }),
     ],
