@@ -34,7 +34,7 @@ async function printed(sources: readonly SheetSource[]): Promise<{ pages: number
     const contents = slice.map((source) => sheetContent(source));
     pdfs.push((await sheetsPdf(contents, new Map(), 'batch')).bytes);
   }
-  const { bytes, pages } = joinPdfs(pdfs, 'selection');
+  const { bytes, pages } = await joinPdfs(pdfs, 'selection');
   return { pages, bytes: bytes.length };
 }
 

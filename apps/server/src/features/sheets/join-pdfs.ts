@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { setImmediate as nextTurn } from 'node:timers/promises';
 
 interface PdfObject {
   /** up to the stream, or the whole object */
@@ -66,12 +67,17 @@ function needed(objects: ReadonlyMap<number, PdfObject>, pages: readonly number[
  * @param title of the joined file
  * @throws Error for a file that is built otherwise
  */
-export function joinPdfs(pdfs: readonly Buffer[], title: string): { readonly bytes: Buffer; readonly pages: number } {
+export async function joinPdfs(
+  pdfs: readonly Buffer[],
+  title: string,
+): Promise<{ readonly bytes: Buffer; readonly pages: number }> {
   const written: string[] = [];
   const kids: number[] = [];
   // 1 is the catalogue, 2 the page tree, 3 the title; what is joined follows.
   let next = 4;
   for (const [index, bytes] of pdfs.entries()) {
+    // Others are answered between the files.
+    await nextTurn();
     const pdf = bytes.toString('latin1');
     const objects = new Map([...offsetsOf(pdf)].map(([number, offset]) => [number, objectAt(pdf, offset)] as const));
     const root = [...objects.values()].find((object) => typeOf(object) === 'Catalog') ?? refuse('it has no catalogue');

@@ -1,3 +1,4 @@
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import { Problem } from '../../platform/errors/problem.ts';
 import type { JobWork } from '../../platform/jobs/queue.ts';
 import { storeFile } from '../files/store-file.ts';
@@ -5,7 +6,7 @@ import type { RecordingParts } from '../recording/record-command.ts';
 import { loadShutdown } from '../shutdowns/load-shutdown.ts';
 import { joinPdfs } from './join-pdfs.ts';
 import { loadPhotos, loadSheetSources, type SheetReading } from './load-sources.ts';
-import { sheetContent } from './sheet-content.ts';
+import { type SheetContent, sheetContent } from './sheet-content.ts';
 import { sheetsPdf } from './sheets-pdf.ts';
 
 export const SHEETS_JOB = 'print-sheets';
@@ -33,7 +34,12 @@ export interface SheetsFile {
 
 async function setSlice(reading: SheetReading, jointIds: readonly string[], origin: string) {
   const sources = await loadSheetSources(reading, jointIds, { origin });
-  const contents = sources.map((source) => sheetContent(source));
+  const contents: SheetContent[] = [];
+  for (const source of sources) {
+    contents.push(sheetContent(source));
+    // Others are answered between the sheets.
+    await nextTurn();
+  }
   const { bytes } = await sheetsPdf(contents, await loadPhotos(reading, sources), 'batch');
   return { bytes, tags: sources.map(({ joint }) => joint.tag) };
 }
@@ -55,7 +61,7 @@ export const sheetsJob =
       await progress(tags.length);
     }
     const [firstTag = '', lastTag = ''] = [tags[0], tags.at(-1)];
-    const { bytes, pages } = joinPdfs(pdfs, `${firstTag} – ${lastTag}`);
+    const { bytes, pages } = await joinPdfs(pdfs, `${firstTag} – ${lastTag}`);
     const { hash, size } = await storeFile(db, siteId, bytes);
     return { file: { hash, size, pages, sheets: tags.length, firstTag, lastTag } };
   };

@@ -41,6 +41,7 @@ describe('sheets as PDF', () => {
     const remark = 'reason '.repeat(285);
     const joint = jointOf(make, { tag: long, whereabouts, remark });
     const pages = pdfPages((await sheetsPdf([sheetContent(sourceOf({ make, joint }))], none)).bytes);
+    expect(pages[0]?.map(({ text }) => text)).toContain('Where it is');
     for (const run of pages.flat().filter(({ text }) => text.trim() !== '')) {
       expect(run.x).toBeGreaterThan(0);
       expect(run.x).toBeLessThan(595);

@@ -28,7 +28,7 @@ export const SHEET_TEMPLATE = `
   if b.text != "" { block(inset: (x: 6pt, y: 4pt), text(size: 9.4pt, weight: 600, b.text)) },
 ))
 
-#let section(s) = block(width: 100%, breakable: false, above: 0pt, below: 9pt, {
+#let section(s) = block(width: 100%, breakable: true, above: 0pt, below: 9pt, {
   block(width: 100%, below: 4.5pt, inset: (bottom: 2.5pt), stroke: (bottom: 0.8pt + black), text(size: 11pt, weight: 700, s.title))
   grid(
     columns: (20mm, 1fr), row-gutter: 4.6pt, column-gutter: 4pt,
@@ -104,7 +104,7 @@ export const SHEET_TEMPLATE = `
   if d.sequence.notes.len() > 0 { small(d.sequence.notes.join(" ")) }
 }
 
-#let readings(d) = grid(
+#let readings(d) = block(above: 8pt, below: 0pt, width: 100%, grid(
   columns: (1fr, 1fr), column-gutter: 6mm,
   {
     heading-line(l.boxes.title)
@@ -126,9 +126,9 @@ export const SHEET_TEMPLATE = `
     )
     small(l.boxes.gapsNote)
   },
-)
+))
 
-#let signing(d) = block(breakable: true, {
+#let signing(d) = block(above: 10pt, breakable: true, {
   heading-line(l.signOff.title)
   table(
     columns: (1fr, 42mm, 30mm, 28mm),
@@ -149,7 +149,7 @@ export const SHEET_TEMPLATE = `
   blank-line(60mm)
 })
 
-#let cautions(d) = block(width: 100%, breakable: false, stroke: 0.8pt + black, inset: 6pt, above: 4pt, {
+#let cautions(d) = block(width: 100%, breakable: false, stroke: 0.8pt + black, inset: 6pt, above: 8pt, {
   set list(spacing: 4pt, marker: [–])
   block(below: 5pt, text(size: 11pt, weight: 700, l.safety.title))
   let third = calc.ceil(l.safety.lines.len() / 3)
@@ -171,7 +171,7 @@ export const SHEET_TEMPLATE = `
       let last = counter(page).at(end).first()
       grid(
         columns: (1fr, auto),
-        { if not d.valid { text(size: 8.4pt, weight: 700, d.banners.filter(b => b.withholds).map(b => b.heading).join(" · ")); linebreak() }; small(d.tag + " · " + d.version) },
+        { if not d.valid { text(size: 8.4pt, weight: 700, d.banners.filter(b => b.withholds).map(b => b.heading).join(" · ")); linebreak() }; small((if d.tag.clusters().len() > 60 { "" } else { d.tag + " · " }) + d.version) },
         align(right + bottom, small(l.page.replace("{page}", str(counter(page).get().first())).replace("{pages}", str(last)))),
       )
     },
@@ -184,9 +184,12 @@ export const SHEET_TEMPLATE = `
   v(3pt)
   grid(
     columns: if own { (1fr, 1fr) } else { (1fr, 90mm) }, column-gutter: 6mm,
-    { for s in d.facts { section(s) } },
+    { for s in (if own { d.facts.slice(0, 3) } else { d.facts }) { section(s) } },
     {
-      if own { small(l.planOnOwnPage) } else { plan-block(d, 88mm) }
+      if own {
+        block(width: 100%, stroke: 0.8pt + black, inset: 6pt, below: 10pt, { plan-caption(d.plan); linebreak(); align(center, text(weight: 700, l.planOnOwnPage)) })
+        section(d.facts.at(3))
+      } else { plan-block(d, 88mm) }
       if d.target != none { section(d.target) }
       if d.valid and d.calculation != none { small(d.calculation) }
       if d.photo != none { block(above: 4pt, image(d.photo, width: 100%, height: 42mm, fit: "contain")) }

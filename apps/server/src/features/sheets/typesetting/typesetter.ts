@@ -1,7 +1,8 @@
 import { existsSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
+import { repositoryRoot } from '../../../platform/repository-root.ts';
 import { fontFiles } from './fonts.ts';
 
 /** A document to be set: a template and the data that it reads; pictures by the path that the data names. */
@@ -28,12 +29,14 @@ interface Waiting {
   readonly reject: (error: Error) => void;
 }
 
-/** Beside this file in the source; beside the bundle, or one folder up from its chunks, in the built server. */
-function workerFile(): URL {
-  for (const place of ['./typeset-worker.mjs', './typeset-worker.js', '../typeset-worker.js']) {
+/** Beside the bundle, or one folder up from its chunks, in the built server; else from the source. */
+function workerFile(): string {
+  for (const place of ['./typeset-worker.js', '../typeset-worker.js']) {
     const url = new URL(place, import.meta.url);
-    if (existsSync(url)) return url;
+    if (existsSync(url)) return fileURLToPath(url);
   }
+  const source = join(repositoryRoot(), 'apps/server/src/features/sheets/typesetting/typeset-worker.mjs');
+  if (existsSync(source)) return source;
   throw new Error(`typeset-worker.js is missing beside ${import.meta.url}. Build the server again: npm run build.`);
 }
 
@@ -56,7 +59,7 @@ class Typesetter {
   #started(): Worker {
     if (this.#worker) return this.#worker;
     const fonts = fontFiles();
-    const worker = new Worker(fileURLToPath(workerFile()), {
+    const worker = new Worker(workerFile(), {
       workerData: { fontFiles: fonts, workspace: dirname(fonts[0] ?? '.') },
     });
     worker.on('message', (answer: Answer) => this.#take(worker, answer));
