@@ -7,9 +7,30 @@ export interface OpenRequest {
   answered(): boolean;
 }
 
-/** Sends a GET on a new connection and resolves when its bytes have left. */
-export async function openRequest(url: string): Promise<OpenRequest> {
-  const { hostname, port, pathname } = new URL(url);
+/** What is posted, by whom. */
+export interface Posted {
+  readonly cookie: string;
+  readonly body: string;
+}
+
+function bytesOf(url: string, posted: Posted | undefined): string {
+  const { host, pathname } = new URL(url);
+  if (!posted) return `GET ${pathname} HTTP/1.1\r\nHost: ${host}\r\nConnection: close\r\n\r\n`;
+  return [
+    `POST ${pathname} HTTP/1.1`,
+    `Host: ${host}`,
+    `Cookie: ${posted.cookie}`,
+    'Content-Type: application/json',
+    `Content-Length: ${Buffer.byteLength(posted.body)}`,
+    'Connection: close',
+    '',
+    posted.body,
+  ].join('\r\n');
+}
+
+/** Sends a GET (or what is posted) on a new connection and resolves when its bytes have left. */
+export async function openRequest(url: string, posted?: Posted): Promise<OpenRequest> {
+  const { hostname, port } = new URL(url);
   const socket = connect(Number(port), hostname);
   let received = '';
   const answer = new Promise<number>((resolve, reject) => {
@@ -25,7 +46,7 @@ export async function openRequest(url: string): Promise<OpenRequest> {
   answer.catch(() => undefined);
   await new Promise<void>((resolve, reject) => {
     socket.once('error', reject);
-    socket.write(`GET ${pathname} HTTP/1.1\r\nHost: ${hostname}:${port}\r\nConnection: close\r\n\r\n`, () => resolve());
+    socket.write(bytesOf(url, posted), () => resolve());
   });
   return { answer, answered: () => received !== '' };
 }
