@@ -70,7 +70,7 @@ const lookedAt = {
 };
 
 describe('a rejected check', () => {
-  it('leaves the joint tight and rejected, and brings QC to every make of its lot', async () => {
+  it('leaves the joint tight and rejected until it is tightened again', async () => {
     const tale = await taleTo(shutdown, 'tight');
     const byQuality = { by: shutdown.inspector };
     await tale.tell('checked', {
