@@ -68,10 +68,13 @@ function calculated(
     'basis' | 'shortfallReason' | 'inputsHash' | 'gasketDataId' | 'tableId' | 'sources' | 'lubricant' | 'lubricantId'
   >,
 ): TargetEvidence {
+  const insideWindow = answer.window.open && answer.spread.insideWindow;
   return {
     ...more,
+    // A reason given ahead for a list stands only where there is a shortfall.
+    shortfallReason: insideWindow ? null : more.shortfallReason,
     calcVersion: CALC_VERSION,
-    insideWindow: answer.window.open && answer.spread.insideWindow,
+    insideWindow,
     boltStress_MPa: answer.target.boltStress_MPa,
     area: answer.target.area,
     boltLoad_N: answer.target.boltLoad_N,
@@ -137,7 +140,7 @@ async function calculatedTarget(
     inputsHash: targetInputsHash(joint, make, procedure, [gasket.hash, lubricant.hash]),
     gasketDataId: choice.gasketDataId,
     tableId,
-    sources: [gasket.content.source, lubricant.content.source, procedure.content.policy.source],
+    sources: [...new Set([gasket.content.source, lubricant.content.source, procedure.content.policy.source])],
     lubricant: lubricant.name,
     lubricantId: choice.lubricantId,
   });
