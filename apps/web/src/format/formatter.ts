@@ -38,6 +38,7 @@ export function createFormatter(choice: FormatChoice) {
   const datedDayFormat = dateFormat({ day: 'numeric', month: 'short', year: 'numeric', timeZone: 'UTC' });
   // A calendar day is no instant: it is formatted where it has no zone.
   const plainDayFormat = dateFormat({ weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
+  const shortDayFormat = dateFormat({ day: 'numeric', month: 'short', timeZone: 'UTC' });
   const mark = numberFormat({})
     .formatToParts(1.5)
     .find((part) => part.type === 'decimal')?.value;
@@ -103,6 +104,8 @@ export function createFormatter(choice: FormatChoice) {
     dayTime: (instant: Instant) => `${day(instant)} ${time(instant)}`,
     /** a calendar day of the API (2027-03-09): Tue 9 Mar */
     calendarDay: (isoDay: string) => plainDayFormat.format(asDate(`${isoDay}T12:00:00Z`)),
+    /** a calendar day where a column is narrow: 9 Mar */
+    shortDay: (isoDay: string) => shortDayFormat.format(asDate(`${isoDay}T12:00:00Z`)),
     /** a calendar day that may be in another year: 9 Mar 2027 */
     datedDay: (isoDay: string) => datedDayFormat.format(asDate(`${isoDay}T12:00:00Z`)),
     /** the shift an instant belongs to: its name and the day it starts, also after midnight */

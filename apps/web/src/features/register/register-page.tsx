@@ -42,7 +42,7 @@ export function RegisterPage() {
   const { data: choices } = useSuspenseQuery(choicesQuery(shutdownId));
   const register = useRegister(shutdownId, search);
   const [selection, setSelection] = useState<Selection>(new Map());
-  const columns = useColumns(search);
+  const columns = useColumns(search, register.rows);
 
   const show = (next: RegisterSearch) => {
     setSelection(new Map());

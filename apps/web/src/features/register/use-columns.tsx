@@ -9,15 +9,17 @@ import type { VirtualColumn } from '../../ui/virtual-table.tsx';
 import { Flags } from './flags.tsx';
 import type { RegisterSearch } from './register-search.ts';
 import type { RegisterSort } from './register-sorts.ts';
+import { trackOfTags } from './tag-track.ts';
 
 /** The columns of the register; on a smaller screen those go first that the joint page answers as well. */
-export function useColumns(search: RegisterSearch): readonly VirtualColumn<JointRow>[] {
+export function useColumns(search: RegisterSearch, rows: readonly JointRow[]): readonly VirtualColumn<JointRow>[] {
   const text = useText('register');
   const trade = useTrade();
   const format = useFormat();
   const wide = useMediaQuery('(min-width: 84rem)');
   const middle = useMediaQuery('(min-width: 68rem)');
   const { sort = 'tag', descending } = search;
+  const tagTrack = useMemo(() => trackOfTags(rows.map((row) => row.tag)), [rows]);
   return useMemo(() => {
     const sorted = (each: RegisterSort) =>
       each !== sort ? 'none' : descending === 'true' ? 'descending' : 'ascending';
@@ -25,7 +27,7 @@ export function useColumns(search: RegisterSearch): readonly VirtualColumn<Joint
       {
         key: 'tag',
         header: text('column-tag'),
-        width: 'minmax(7rem, 1fr)',
+        width: tagTrack,
         rowHeader: true,
         sorted: sorted('tag'),
         cell: (row) => row.tag,
@@ -33,42 +35,42 @@ export function useColumns(search: RegisterSearch): readonly VirtualColumn<Joint
       {
         key: 'flange',
         header: text('column-flange'),
-        width: 'minmax(7rem, 1fr)',
+        width: 'minmax(10.4rem, 0.3fr)',
         sorted: sorted('size'),
         cell: (row) => flangeCell(row, trade),
       },
       {
         key: 'bolts',
         header: text('column-bolts'),
-        width: '5.25rem',
+        width: '5rem',
         from: 'middle',
         cell: (row) => trade.bolts(row.boltCount, row.boltThread),
       },
       {
         key: 'gasket',
         header: text('column-gasket'),
-        width: 'minmax(7.25rem, 0.7fr)',
+        width: 'minmax(7.1rem, 0.3fr)',
         from: 'wide',
         cell: (row) => trade.word('family', row.gasketFamily),
       },
       {
         key: 'stage',
         header: text('column-stage'),
-        width: 'minmax(9rem, 0.9fr)',
+        width: '8.9rem',
         sorted: sorted('stage'),
         cell: (row) => <StageWord stage={row.stage}>{trade.word('stage', row.stage)}</StageWord>,
       },
       {
         key: 'set',
         header: text('column-set', { unit: format.unit('torque') }),
-        width: '4.75rem',
+        width: '4.25rem',
         numeric: true,
         cell: (row) => format.value('torque', row.torque_Nm),
       },
       {
         key: 'crew',
         header: text('column-crew'),
-        width: '3.75rem',
+        width: '3.5rem',
         from: 'middle',
         sorted: sorted('crew'),
         cell: (row) => row.crew?.code,
@@ -76,21 +78,21 @@ export function useColumns(search: RegisterSearch): readonly VirtualColumn<Joint
       {
         key: 'planned',
         header: text('column-planned'),
-        width: '6.75rem',
+        width: '5rem',
         sorted: sorted('planned'),
-        cell: (row) => (row.plannedOn === null ? '' : format.calendarDay(row.plannedOn)),
+        cell: (row) => (row.plannedOn === null ? '' : format.shortDay(row.plannedOn)),
       },
       {
         key: 'pack',
         header: text('column-pack'),
-        width: 'minmax(5.5rem, 0.5fr)',
+        width: 'minmax(6.5rem, 0.3fr)',
         from: 'wide',
         cell: (row) => row.packs.map((pack) => pack.number).join(', '),
       },
       {
         key: 'waits',
         header: text('column-waits'),
-        width: 'minmax(8rem, 1.4fr)',
+        width: 'minmax(8.4rem, 1.6fr)',
         cell: (row) =>
           row.flags.some((flag) => flag !== 'part-tight') ? (
             <Flags flags={row.flags} />
@@ -100,11 +102,11 @@ export function useColumns(search: RegisterSearch): readonly VirtualColumn<Joint
       },
     ];
     return columns.filter(({ from }) => from === undefined || (from === 'middle' ? middle : wide));
-  }, [text, trade, format, wide, middle, sort, descending]);
+  }, [text, trade, format, wide, middle, sort, descending, tagTrack]);
 }
 
 function flangeCell(row: JointRow, trade: ReturnType<typeof useTrade>): string {
   const plain = row.kind === 'flange-pair' || row.kind === 'ring-joint';
   const flange = trade.flange(row.size, row.rating);
-  return plain ? flange : [flange, trade.word('kind', row.kind)].filter(Boolean).join(', ');
+  return plain ? flange : [flange, trade.word('kindShort', row.kind)].filter(Boolean).join(', ');
 }
