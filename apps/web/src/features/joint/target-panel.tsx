@@ -3,27 +3,28 @@ import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { ErrorNotice } from '../../app/error-notice.tsx';
-import { useMay } from '../../app/session.ts';
 import { useGo } from '../../app/use-go.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
+import { KeyValues } from '../../ui/key-values.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { Skeleton } from '../../ui/skeleton.tsx';
 import { approvedPayload, targetPreviewQuery } from '../engineering/target-preview.ts';
 import styles from './joint.module.css';
-import { jointState } from './shown-make.ts';
+import { jointState, stateOf } from './shown-make.ts';
 import { useLimitName } from './use-limit-name.ts';
 import { WindowChart } from './window-chart.tsx';
 import { WindowTable } from './window-table.tsx';
 import { WorkingDialog } from './working-dialog.tsx';
 
+type TargetAnswer = NonNullable<MakeAnswer['target']>;
+
 /** What the bolts are tightened to, between which limits, what governs, and from which sources. */
 export function TargetPanel({ page, make }: { page: JointPage; make: MakeAnswer }) {
   const text = useText('joint');
   const format = useFormat();
-  const limitName = useLimitName();
   const shutdownId = useShutdownId();
   const go = useGo();
   const { target } = make;
@@ -59,27 +60,52 @@ export function TargetPanel({ page, make }: { page: JointPage; make: MakeAnswer 
         </Notice>
       )}
       <TargetWindow page={page} make={make} />
-      <p className={styles.soft}>
-        {target.governedBy !== null && text('governed-by', { limit: limitName(target.governedBy) })}{' '}
-        {text(`basis-${target.basis}`)} {text('sources-are', { sources: target.sources.join('; ') })}
-      </p>
+      <TargetEvidence page={page} make={make} target={target} />
     </section>
   );
+}
+
+/** What was kept when the target was approved: it stands whatever the inputs have become since. */
+function TargetEvidence({ page, make, target }: { page: JointPage; make: MakeAnswer; target: TargetAnswer }) {
+  const text = useText('joint');
+  const limitName = useLimitName();
+  const kept = stateOf(page, make)?.target;
+  const items = [
+    { name: text('governs'), value: target.governedBy === null ? '' : limitName(target.governedBy) },
+    {
+      name: text('basis'),
+      value: [
+        text(`basis-${target.basis}`),
+        target.basis === 'makers-torque' || !kept ? '' : text('calc-version', { version: kept.calcVersion }),
+      ]
+        .filter(Boolean)
+        .join(' '),
+    },
+    { name: text('sources'), value: target.sources.join('; ') },
+  ];
+  return <KeyValues items={items.filter((item) => item.value !== '')} />;
 }
 
 /** The window of a calculated target, as it comes out with the inputs as they are now. */
 function TargetWindow({ page, make }: { page: JointPage; make: MakeAnswer }) {
   const shutdownId = useShutdownId();
-  const may = useMay();
+  const text = useText('joint');
   const payload = approvedPayload(page, make.makeId);
   const calculated = make.target?.basis !== 'makers-torque' && payload !== undefined;
   const joint = jointState(page);
   const preview = useQuery({
     ...targetPreviewQuery(shutdownId, joint.jointId, make.makeId, payload),
-    enabled: calculated && may('approve-target'),
+    enabled: calculated,
   });
-  if (!calculated || !may('approve-target')) return null;
-  if (preview.error) return <ErrorNotice error={preview.error} />;
+  if (!calculated) return null;
+  if (preview.error) {
+    return (
+      <>
+        <p className={styles.soft}>{text('window-refused')}</p>
+        <ErrorNotice error={preview.error} />
+      </>
+    );
+  }
   if (!preview.data) return <Skeleton lines={6} />;
   return preview.data.answer ? <WindowView answer={preview.data.answer} /> : null;
 }
