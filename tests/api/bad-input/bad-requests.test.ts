@@ -1,7 +1,7 @@
 import supertest from 'supertest';
 import { uuidv7 } from 'uuidv7';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { engage, type SignedIn } from '../support/plant.ts';
+import { command, engage, type SignedIn } from '../support/plant.ts';
 import { openShutdown, type Shutdown } from '../support/shutdown.ts';
 import { type Tale, taleTo } from '../support/tale.ts';
 import { openingBy } from '../support/work.ts';
@@ -85,6 +85,15 @@ describe('a command with a field that cannot be', () => {
     const odd = await agent.post(address().replace(shutdown.shutdownId, 'spring')).send(opened());
     expect(odd).toMatchObject(problem('bad-input', 400));
   });
+});
+
+it('a command about one thing that says the id of another is refused', async () => {
+  const areaId = uuidv7();
+  const area = { areaId, code: 'U77', name: 'Unit 77' };
+  const { plant, coordinator, shutdownId } = shutdown;
+  const response = await command(plant, coordinator, shutdownId, 'area-listed', uuidv7(), area);
+  expect(response).toMatchObject(problem('bad-input', 400));
+  expect(response.body.errors).toMatchObject([{ path: 'subjectId', code: 'other-subject' }]);
 });
 
 describe('a body', () => {

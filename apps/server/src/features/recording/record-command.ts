@@ -8,6 +8,7 @@ import { confirmSecret } from '../../platform/sign-in/accounts.ts';
 import type { Actor } from '../../platform/sign-in/sessions.ts';
 import { loadShutdown } from '../shutdowns/load-shutdown.ts';
 import type { Decide, DecisionInput, Recording } from './decision.ts';
+import { refuseOtherSubject } from './refuse-other-subject.ts';
 import { decisionFor } from './registry.ts';
 import { applyRollup } from './rollup.ts';
 import { signatureOf } from './signature.ts';
@@ -82,6 +83,7 @@ export async function recordInTransaction<T extends EventType>(
   hash: Buffer = commandHash(actor, target, type, command),
   signed = false,
 ): Promise<CommandAnswer> {
+  refuseOtherSubject(type, command.subjectId, command.payload);
   const now = clock().toISOString();
   const shutdown =
     target.shutdownId && type !== 'shutdown-opened' ? await loadShutdown(tx, actor.siteId, target.shutdownId) : null;
