@@ -1,12 +1,16 @@
 import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
-import { areasQuery, reviewsQuery, systemsQuery, todayQuery } from '../app/reads.ts';
+import { areasQuery, packsQuery, reviewsQuery, systemsQuery, todayQuery } from '../app/reads.ts';
 import { foundJointsQuery } from '../features/reviews/found-joints-query.ts';
 import { shutdownRoute } from './shutdown.ts';
 
 export const todayRoute = createRoute({
   getParentRoute: () => shutdownRoute,
   path: '/today',
-  loader: ({ context, params }) => context.queries.ensureQueryData(todayQuery(params.shutdownId)),
+  loader: ({ context, params }) =>
+    Promise.all([
+      context.queries.ensureQueryData(todayQuery(params.shutdownId)),
+      context.queries.ensureQueryData(packsQuery(params.shutdownId)),
+    ]),
   component: lazyRouteComponent(() => import('../features/today/today-page.tsx'), 'TodayPage'),
 });
 
@@ -24,6 +28,7 @@ export const reportRoute = createRoute({
       context.queries.ensureQueryData(todayQuery(params.shutdownId)),
       context.queries.ensureQueryData(areasQuery(params.shutdownId)),
       context.queries.ensureQueryData(systemsQuery(params.shutdownId)),
+      context.queries.ensureQueryData(packsQuery(params.shutdownId)),
     ]),
   component: lazyRouteComponent(() => import('../features/report/report-page.tsx'), 'ReportPage'),
 });

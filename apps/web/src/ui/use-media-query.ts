@@ -13,5 +13,5 @@ export function useMediaQuery(query: string): boolean {
   return useSyncExternalStore(subscribe, () => window.matchMedia(query).matches);
 }
 
-/** The width below which a page is laid out for a phone: keep equal to the media queries of the style sheets. */
-export const phoneQuery = '(max-width: 48rem)';
+/** The width below which a page is laid out for a phone: keep equal to the style sheets. Paper is never a phone. */
+export const phoneQuery = 'screen and (max-width: 48rem)';

@@ -1,4 +1,4 @@
-import { useDeferredValue, useMemo } from 'react';
+import { useDeferredValue, useMemo, useRef } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { useGo } from '../../app/use-go.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -13,6 +13,8 @@ import { example } from './example.ts';
 import { EnteringProvider } from './fields.tsx';
 import { type Inputs, readInputs } from './inputs.ts';
 import { BoltingInputs, FlangeInputs, GasketInputs, ServiceInputs } from './joint-inputs.tsx';
+import { PhoneBar } from './phone-bar.tsx';
+import { PrintedInputs } from './printed-inputs.tsx';
 import { Missing, Refused } from './refused.tsx';
 import { SequenceAnswer } from './sequence-answer.tsx';
 import { TargetAnswerView } from './target-answer.tsx';
@@ -30,6 +32,7 @@ export function CalculatorPage() {
   const settled = useDeferredValue(inputs);
   const answer = useMemo(() => calculate(settled), [settled]);
   const { target, sequence } = answer;
+  const answerPlace = useRef<HTMLDivElement>(null);
   const good = target !== undefined && !isRefused(target) ? target : undefined;
   const torque = good?.tool.torque_Nm;
   return (
@@ -68,7 +71,8 @@ export function CalculatorPage() {
             <SequenceInputs />
           </form>
         </EnteringProvider>
-        <div className={styles.answer}>
+        <PrintedInputs inputs={settled} />
+        <div className={styles.answer} ref={answerPlace} tabIndex={-1}>
           {answer.missing.length > 0 && <Missing names={answer.missing} />}
           {target !== undefined && isRefused(target) && (
             <Refused title={text('refused-target')} items={target.refused} />
@@ -87,6 +91,11 @@ export function CalculatorPage() {
           <p className={styles.soft}>{text('support')}</p>
         </div>
       </div>
+      <PhoneBar label={text('to-answer')} answer={answerPlace}>
+        {good
+          ? text('set-to', { set: format.quantity('torque', torque ?? null) })
+          : answer.missing.length > 0 && text('to-enter', { count: answer.missing.length })}
+      </PhoneBar>
     </>
   );
 }

@@ -1,4 +1,5 @@
 import { textOf } from '../../app/search-params.ts';
+import type { QuantityName } from '../../format/quantities.ts';
 
 /**
  * Everything that can be entered, as the address holds it: texts, numbers in the API's unit. What the address
@@ -54,6 +55,28 @@ export const INPUT_NAMES = [
   'group',
   'side',
 ] as const;
+
+/** The quantity of each input that has one; the others are words, counts and factors. */
+export const INPUT_QUANTITIES = {
+  hole_mm: 'length',
+  flangeMaximum_MPa: 'stress',
+  contactInside_mm: 'length',
+  contactOutside_mm: 'length',
+  seating_MPa: 'stress',
+  operating_MPa: 'stress',
+  target_MPa: 'stress',
+  maximum_MPa: 'stress',
+  yield_MPa: 'stress',
+  pressure_MPa: 'pressure',
+  temperature_C: 'temperature',
+  testPressure_MPa: 'pressure',
+  axialForce_N: 'load',
+  moment_Nm: 'torque',
+  gaugeDivision_MPa: 'pressure',
+  grip_mm: 'length',
+  elasticModulus_MPa: 'stress',
+  boltStress_MPa: 'stress',
+} as const satisfies Partial<Record<(typeof INPUT_NAMES)[number], QuantityName>>;
 
 export type InputName = (typeof INPUT_NAMES)[number];
 export type Inputs = Readonly<Partial<Record<InputName, string>>>;

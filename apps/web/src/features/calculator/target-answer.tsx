@@ -6,6 +6,7 @@ import { Button } from '../../ui/button.tsx';
 import { KeyValues } from '../../ui/key-values.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { Table } from '../../ui/table.tsx';
+import { phoneQuery, useMediaQuery } from '../../ui/use-media-query.ts';
 import { useLimitName } from '../joint/use-limit-name.ts';
 import { WindowChart } from '../joint/window-chart.tsx';
 import { WindowTable } from '../joint/window-table.tsx';
@@ -19,7 +20,9 @@ export function TargetAnswerView({ answer }: { answer: Answer }) {
   const text = useText('calculator');
   const format = useFormat();
   const limitName = useLimitName();
-  const [asTable, setAsTable] = useState(false);
+  const phone = useMediaQuery(phoneQuery);
+  const [chosen, setChosen] = useState<boolean>();
+  const asTable = chosen ?? phone;
   const [working, setWorking] = useState(false);
   const { target, spread, window } = answer;
   return (
@@ -73,7 +76,7 @@ export function TargetAnswerView({ answer }: { answer: Answer }) {
           </div>
         )}
         <span className={styles.buttons}>
-          <Button kind="quiet" onClick={() => setAsTable(!asTable)}>
+          <Button kind="quiet" onClick={() => setChosen(!asTable)}>
             {text(asTable ? 'as-chart' : 'as-table')}
           </Button>
           <Button kind="quiet" expanded={working} onClick={() => setWorking(!working)}>

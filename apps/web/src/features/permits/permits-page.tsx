@@ -60,22 +60,25 @@ export function PermitsPage() {
           },
           { key: 'state', header: text('state'), cell: (row) => <PermitState row={row} /> },
           { key: 'joints', header: text('joints'), cell: (row) => <Covered shutdownId={shutdownId} row={row} /> },
-          {
-            key: 'withdraw',
-            header: text('action'),
-            cell: (row) =>
-              row.inForce &&
-              against === undefined && (
-                <Button
-                  kind="quiet"
-                  label={text('withdraw-of', { number: row.number })}
-                  disabledReason={reasonAgainst(row.actions, 'permit-withdrawn')}
-                  onClick={() => setWithdrawing(row)}
-                >
-                  {text('withdraw')}
-                </Button>
-              ),
-          },
+          ...(against === undefined
+            ? [
+                {
+                  key: 'withdraw',
+                  header: text('action'),
+                  cell: (row: PermitRow) =>
+                    row.inForce && (
+                      <Button
+                        kind="quiet"
+                        label={text('withdraw-of', { number: row.number })}
+                        disabledReason={reasonAgainst(row.actions, 'permit-withdrawn')}
+                        onClick={() => setWithdrawing(row)}
+                      >
+                        {text('withdraw')}
+                      </Button>
+                    ),
+                },
+              ]
+            : []),
         ]}
       />
       {withdrawing && <WithdrawDialog permit={withdrawing} onClose={() => setWithdrawing(null)} />}

@@ -1,6 +1,6 @@
 import type { AreaProgress, TodayAnswer } from '@seatwell/contract';
 import { useSuspenseQuery } from '@tanstack/react-query';
-import { areasQuery, systemsQuery, todayQuery } from '../../app/reads.ts';
+import { areasQuery, packsQuery, systemsQuery, todayQuery } from '../../app/reads.ts';
 import { useMe } from '../../app/session.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -23,7 +23,8 @@ export function ReportPage() {
   const { data: today } = useSuspenseQuery(todayQuery(shutdownId));
   const { data: areas } = useSuspenseQuery(areasQuery(shutdownId));
   const { data: systems } = useSuspenseQuery(systemsQuery(shutdownId));
-  const title = useTodayTitle(today);
+  const { data: packs } = useSuspenseQuery(packsQuery(shutdownId));
+  const title = useTodayTitle(today, packs.rows);
   return (
     <div className={styles.page}>
       <PageHeader
@@ -70,7 +71,8 @@ function Meaning({ rows, today }: { rows: readonly AreaProgress[]; today: TodayA
         </li>
         <li>{text('not-proven', { count: sum.total - sum.proven, shown: format.count(sum.total - sum.proven) })}</li>
         <li>{text('waiting', { count: sum.waiting, shown: format.count(sum.waiting) })}</li>
-        <li>{text('holds', { holds: format.count(today.holds), reviews: format.count(today.needsReview) })}</li>
+        <li>{text('holds', { count: today.holds, shown: format.count(today.holds) })}</li>
+        <li>{text('reviews', { count: today.needsReview, shown: format.count(today.needsReview) })}</li>
       </ul>
       <p className={styles.soft}>{text('same-figures')}</p>
     </section>

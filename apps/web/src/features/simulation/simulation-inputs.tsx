@@ -5,6 +5,7 @@ import {
   listFlangeSizes,
   type PatternChoice,
 } from '@seatwell/calc';
+import { useState } from 'react';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import type { QuantityName } from '../../format/quantities.ts';
@@ -38,6 +39,8 @@ export function SimulationFields({ inputs, change, boltCount, first, second }: P
     label: words(choice),
   }));
   const number = { inputs, change };
+  // Read once: a field that is emptied must not fold the group away under the hand.
+  const [anyCondition] = useState(() => conditionNames.some((name) => inputs[name] !== undefined));
   return (
     <form className={styles.inputs} onSubmit={(event) => event.preventDefault()} aria-label={text('inputs')}>
       <Select
@@ -95,33 +98,49 @@ export function SimulationFields({ inputs, change, boltCount, first, second }: P
         onChange={(next) => change({ second: next })}
         options={offered}
       />
-      <TextField
-        label={text('passes')}
-        hint={text('passes-hint')}
-        value={inputs.passes ?? ''}
-        onChange={(passes) => change({ passes })}
-      />
-      <Plain {...number} name="limit_percent" label={text('limit')} unit="%" hint={text('limit-hint')} />
-      <Plain {...number} name="scatter_percent" label={text('scatter')} unit="%" hint={text('scatter-hint')} />
-      <Plain {...number} name="toolsAtOnce" label={text('tools-at-once')} hint={text('tools-hint')} />
-      <Held {...number} name="tilt_mm" quantity="gap" label={text('tilt-before')} hint={text('tilt-hint')} />
-      <Held
-        {...number}
-        name="contactInside_mm"
-        quantity="length"
-        label={text('contact-inside')}
-        hint={text('contact-hint')}
-      />
-      <Held
-        {...number}
-        name="contactOutside_mm"
-        quantity="length"
-        label={text('contact-outside')}
-        hint={text('contact-hint')}
-      />
+      <details open={anyCondition}>
+        <summary className={styles.summary}>{text('conditions')}</summary>
+        <div className={styles.more}>
+          <TextField
+            label={text('passes')}
+            hint={text('passes-hint')}
+            value={inputs.passes ?? ''}
+            onChange={(passes) => change({ passes })}
+          />
+          <Plain {...number} name="limit_percent" label={text('limit')} unit="%" hint={text('limit-hint')} />
+          <Plain {...number} name="scatter_percent" label={text('scatter')} unit="%" hint={text('scatter-hint')} />
+          <Plain {...number} name="toolsAtOnce" label={text('tools-at-once')} hint={text('tools-hint')} />
+          <Held {...number} name="tilt_mm" quantity="gap" label={text('tilt-before')} hint={text('tilt-hint')} />
+          <Held
+            {...number}
+            name="contactInside_mm"
+            quantity="length"
+            label={text('contact-inside')}
+            hint={text('contact-hint')}
+          />
+          <Held
+            {...number}
+            name="contactOutside_mm"
+            quantity="length"
+            label={text('contact-outside')}
+            hint={text('contact-hint')}
+          />
+        </div>
+      </details>
     </form>
   );
 }
+
+// Folded away while none of them is entered.
+const conditionNames: readonly SimulationInput[] = [
+  'passes',
+  'limit_percent',
+  'scatter_percent',
+  'toolsAtOnce',
+  'tilt_mm',
+  'contactInside_mm',
+  'contactOutside_mm',
+];
 
 interface NumberProps extends Pick<Props, 'inputs' | 'change'> {
   readonly name: SimulationInput;

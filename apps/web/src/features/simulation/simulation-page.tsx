@@ -1,5 +1,5 @@
 import { SIMULATION_LIMITS } from '@seatwell/calc';
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -7,6 +7,7 @@ import { Notice } from '../../ui/notice.tsx';
 import { PageHeader } from '../../ui/page-header.tsx';
 import { Skeleton } from '../../ui/skeleton.tsx';
 import { CalculateWays } from '../calculator/calculate-ways.tsx';
+import { PhoneBar } from '../calculator/phone-bar.tsx';
 import { Refused } from '../calculator/refused.tsx';
 import { useAddressInputs } from '../calculator/use-inputs.ts';
 import { readChoice, readSimulationInputs, type SimulationInputs, writeChoice } from './choices.ts';
@@ -27,6 +28,7 @@ export function SimulationPage() {
   const prepared = useMemo(() => jobOf(inputs), [inputs]);
   const { answer, running, failed } = useSimulation(prepared.job);
   const [asTable, setAsTable] = useState(false);
+  const answerPlace = useRef<HTMLDivElement>(null);
   const compare = useCallback((written: string) => change({ second: written }), [change]);
   return (
     <>
@@ -52,7 +54,7 @@ export function SimulationPage() {
           first={first}
           second={second}
         />
-        <div className={styles.answer} aria-busy={running}>
+        <div className={styles.answer} aria-busy={running} ref={answerPlace} tabIndex={-1}>
           {prepared.job === undefined && (
             <Notice title={text('missing')}>
               <p>{prepared.refused ?? text('missing-detail')}</p>
@@ -79,6 +81,9 @@ export function SimulationPage() {
           <Validity />
         </div>
       </div>
+      <PhoneBar label={text('to-answer')} answer={answerPlace}>
+        {prepared.job === undefined && text('missing')}
+      </PhoneBar>
     </>
   );
 }

@@ -1,6 +1,6 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { addresses } from '../../app/addresses.ts';
-import { todayQuery } from '../../app/reads.ts';
+import { packsQuery, todayQuery } from '../../app/reads.ts';
 import { useMe } from '../../app/session.ts';
 import { useGo } from '../../app/use-go.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
@@ -30,7 +30,8 @@ export function TodayPage() {
   const { site } = useMe();
   const shutdownId = useShutdownId();
   const { data: today } = useSuspenseQuery(todayQuery(shutdownId));
-  const title = useTodayTitle(today);
+  const { data: packs } = useSuspenseQuery(packsQuery(shutdownId));
+  const title = useTodayTitle(today, packs.rows);
   if (today.total === 0) return <EmptyToday name={today.shutdown.name} />;
   return (
     <>
@@ -46,7 +47,7 @@ export function TodayPage() {
       <div className={styles.page}>
         <div className={styles.column}>
           {today.partTight.length > 0 && <PartTight shutdownId={shutdownId} rows={today.partTight} />}
-          <PackStoppers shutdownId={shutdownId} packs={today.packs} />
+          <PackStoppers shutdownId={shutdownId} packs={today.packs} all={packs.rows} />
           <TightByArea shutdownId={shutdownId} rows={today.tightByArea} />
           <Waiting shutdownId={shutdownId} rows={today.signOffs} />
         </div>

@@ -1,22 +1,22 @@
-import type { TodayAnswer } from '@seatwell/contract';
+import type { PackSummary, TodayAnswer } from '@seatwell/contract';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 
 /** Packs that wait for nothing but a signature: the release, or the declaration that their joints are proven. */
-export function packsWaitingForSignature({ packs }: Pick<TodayAnswer, 'packs'>): number {
-  return packs.rows.filter(
-    ({ stopper, more }) =>
-      more === 0 && (stopper.code === 'release-not-signed' || stopper.code === 'joints-not-proven'),
-  ).length;
+export function packsWaitingForSignature(packs: readonly PackSummary[]): readonly PackSummary[] {
+  return packs.filter(({ stoppers: [first, ...more] }) => {
+    const waits = first?.code === 'release-not-signed' || first?.code === 'joints-not-proven';
+    return waits && more.length === 0;
+  });
 }
 
 /** The state of the shutdown in one sentence: leaks, flanges part tight, packs that wait for a signature. */
-export function useTodayTitle(today: TodayAnswer): string {
+export function useTodayTitle(today: TodayAnswer, allPacks: readonly PackSummary[]): string {
   const text = useText('today');
   const format = useFormat();
   const leaking = today.leaking;
   const partTight = today.partTight.length;
-  const packs = packsWaitingForSignature(today);
+  const packs = packsWaitingForSignature(allPacks).length;
   const clauses = [
     leaking > 0 ? text('title-leaking', { count: leaking, shown: format.count(leaking) }) : '',
     partTight > 0

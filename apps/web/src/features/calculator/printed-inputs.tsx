@@ -1,0 +1,55 @@
+import { useTrade } from '../../app/use-trade.ts';
+import { useFormat } from '../../format/format-provider.tsx';
+import type { QuantityName } from '../../format/quantities.ts';
+import { useText } from '../../texts/text-provider.tsx';
+import { KeyValues } from '../../ui/key-values.tsx';
+import styles from './calculator.module.css';
+import { INPUT_NAMES, INPUT_QUANTITIES, type InputName, type Inputs, numberIn } from './inputs.ts';
+
+/** On paper the inputs are a list: everything that was entered, and nothing else. */
+export function PrintedInputs({ inputs }: { inputs: Inputs }) {
+  const text = useText('calculator');
+  const shown = useShownInput();
+  return (
+    <section className={styles.printed}>
+      <h2>{text('inputs')}</h2>
+      <KeyValues
+        items={INPUT_NAMES.filter((name) => inputs[name] !== undefined).map((name) => ({
+          name: text(`input-${name}`),
+          value: shown(name, inputs),
+        }))}
+      />
+    </section>
+  );
+}
+
+function useShownInput(): (name: InputName, inputs: Inputs) => string {
+  const text = useText('calculator');
+  const trade = useTrade();
+  const format = useFormat();
+  const quantities: Partial<Record<InputName, QuantityName>> = INPUT_QUANTITIES;
+  return (name, inputs) => {
+    const entered = inputs[name] ?? '';
+    const quantity = quantities[name];
+    const held = numberIn(inputs, name);
+    if (quantity !== undefined && held !== undefined) return format.quantity(quantity, held);
+    if (name.endsWith('_percent') && held !== undefined) return format.percent(held / 100);
+    switch (name) {
+      case 'standard':
+      case 'family':
+      case 'method':
+      case 'pattern':
+        return trade.word(name, entered);
+      case 'friction':
+        return text(entered === 'friction' ? 'friction-friction' : 'friction-nut-factor');
+      case 'numbering':
+        return text(entered === 'order' ? 'numbering-order' : 'numbering-clockwise');
+      case 'area':
+        return text(entered === 'root' ? 'area-root' : 'area-tensile');
+      case 'side':
+        return text(entered === 'other-side' ? 'other-side' : 'viewing-side');
+      default:
+        return entered;
+    }
+  };
+}
