@@ -1,0 +1,85 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { createTestDatabase } from '../api/support/database.ts';
+import { listJoint } from '../api/support/shutdown.ts';
+import { type BuiltPlant, openBuiltPlant } from './support/built-plant.ts';
+import { desk, phone } from './support/gallery.ts';
+import { fillRegister } from './support/many-joints.ts';
+import { settled, watchedPage } from './support/watched-page.ts';
+
+const JOINTS = 100_000;
+/** The tag that a register ordered by tag ends with: the last of the highest unit, see fillRegister. */
+const lastTag = 'U39-0099999';
+
+let plant: BuiltPlant;
+
+beforeAll(async () => {
+  const database = await createTestDatabase();
+  plant = await openBuiltPlant(database);
+  const { jointId } = await listJoint(plant.shutdown, { tag: 'U0-0000000' });
+  await fillRegister(database.url, jointId, JOINTS);
+});
+afterAll(() => plant?.close());
+
+/** Watches from inside the page how many rows there ever were at once. */
+const watchRows = (page: Page, selector: string) =>
+  page.evaluate((wanted) => {
+    const seen = globalThis as unknown as { mostRows: number };
+    seen.mostRows = 0;
+    const count = () => {
+      seen.mostRows = Math.max(seen.mostRows, document.querySelectorAll(wanted).length);
+    };
+    new MutationObserver(count).observe(document.body, { childList: true, subtree: true });
+    count();
+  }, selector);
+
+const mostRows = (page: Page) => page.evaluate(() => (globalThis as unknown as { mostRows: number }).mostRows);
+
+describe('a register of 100,000 joints', () => {
+  it('never has 150 rows in the page on the way to its last joint with the End key', async () => {
+    const { page, complaints } = await watchedPage(await plant.contextOf('coordinator', desk));
+    await page.goto(plant.at('/register'));
+    await settled(page);
+    await page.getByText('100,000 joints').waitFor();
+    await watchRows(page, '[role=row]');
+    await page.locator('[role=row][tabindex="0"]').focus();
+    // Each press goes to the end of what is offered so far; more is fetched from there.
+    const last = page.getByRole('rowheader', { name: lastTag, exact: true });
+    for (let press = 0; press < JOINTS / 300 && (await last.count()) === 0; press += 1) {
+      await page.keyboard.press('End');
+      await page.waitForFunction(() => !document.activeElement?.querySelector('[class*=pending]'));
+    }
+    await last.waitFor();
+    expect(await page.getByRole('grid').getAttribute('aria-rowcount')).toBe(String(JOINTS + 1));
+    const most = await mostRows(page);
+    expect(most).toBeGreaterThan(10);
+    expect(most).toBeLessThan(150);
+
+    // All rows are here now: the wheel takes the bar from the top to the end.
+    await page.keyboard.press('Home');
+    await page.getByRole('rowheader', { name: 'U0-0000000', exact: true }).waitFor();
+    await page.getByRole('grid').hover();
+    for (let turn = 0; turn < 60 && (await last.count()) === 0; turn += 1) await page.mouse.wheel(0, 200_000);
+    await last.waitFor();
+    expect(await mostRows(page)).toBeLessThan(150);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it('has as few cards on a phone, and goes on loading while they are scrolled', async () => {
+    const { page, complaints } = await watchedPage(await plant.contextOf('coordinator', phone));
+    await page.goto(plant.at('/register'));
+    await settled(page);
+    const cards = page.locator('li[aria-setsize]');
+    await cards.first().waitFor();
+    await watchRows(page, 'li[aria-setsize]');
+    const furthest = () =>
+      cards.evaluateAll((all) => Math.max(...all.map((card) => Number(card.getAttribute('aria-posinset')))));
+    for (let swipe = 0; swipe < 200 && (await furthest()) < 1_000; swipe += 1)
+      await page.evaluate(() => scrollBy(0, innerHeight * 4));
+    expect(await furthest()).toBeGreaterThanOrEqual(1_000);
+    expect(await mostRows(page)).toBeLessThan(150);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+});
