@@ -12,7 +12,8 @@ export default defineConfig({
   root,
   test: {
     projects: [
-      kind('unit', ['packages/*/test/**/*.test.ts', 'apps/*/src/**/*.test.{ts,tsx}']),
+      // Some of them bundle or read large files: on a busy machine that takes its time.
+      kind('unit', ['packages/*/test/**/*.test.ts', 'apps/*/src/**/*.test.{ts,tsx}'], { testTimeout: 60_000 }),
       kind('published', ['tests/published/**/*.test.ts']),
       kind('repo', ['tests/repo/**/*.test.ts'], { testTimeout: 120_000, hookTimeout: 120_000 }),
       kind('api', ['tests/api/**/*.test.ts'], {
