@@ -40,7 +40,8 @@ function Panel(props: DialogProps & { className: string }) {
   return (
     <Primitive.Root open={props.open} onOpenChange={props.onOpenChange}>
       <Primitive.Portal>
-        <Primitive.Overlay className={styles.veil} />
+        {/* Not the primitive's overlay: it locks scrolling by a style element, which our content policy forbids. */}
+        <div className={styles.veil} />
         <Primitive.Content
           className={props.className}
           onOpenAutoFocus={remember}

@@ -1,5 +1,6 @@
-import { type ReactNode, useEffect } from 'react';
+import type { ReactNode } from 'react';
 import styles from './page-header.module.css';
+import { useDocumentTitle } from './use-document-title.ts';
 
 export interface PageHeaderProps {
   /** the answer that the page gives, as a sentence where there is one */
@@ -14,9 +15,7 @@ export interface PageHeaderProps {
 
 /** The head of every page: one title that says what the page answers. */
 export function PageHeader({ title, over, sub, actions, documentTitle }: PageHeaderProps) {
-  useEffect(() => {
-    document.title = `${documentTitle ?? title} · Seatwell`;
-  }, [title, documentTitle]);
+  useDocumentTitle(documentTitle ?? title);
   return (
     <header className={styles.header}>
       <div className={styles.words}>

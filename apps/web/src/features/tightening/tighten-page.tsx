@@ -10,6 +10,7 @@ import { useText } from '../../texts/text-provider.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
 import { Link } from '../../ui/link.tsx';
 import { useAnnouncer } from '../../ui/toast.tsx';
+import { useDocumentTitle } from '../../ui/use-document-title.ts';
 import { type Job, useJob } from '../work/job.ts';
 import { nextPosition, type Position, type TighteningDraft, type WaitingFact } from './draft.ts';
 import { AllTightened, NotToTighten, Stale } from './endings.tsx';
@@ -36,6 +37,7 @@ function Tightening({ job }: { job: Job }) {
   const go = useGo();
   const trade = useTrade();
   const { toast } = useAnnouncer();
+  useDocumentTitle(job.joint.tag);
   const { data: tools } = useSuspenseQuery(toolsQuery);
   const { draft, change, kept } = useDraft(job.make.makeId);
   const plan = usePlan(job);
