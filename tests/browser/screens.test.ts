@@ -1,0 +1,103 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { routeTree } from '../../apps/web/src/routes/index.ts';
+import { barriers, sideways } from './support/barriers.ts';
+import { type Demo, openDemo } from './support/demo.ts';
+import { openEmptySite } from './support/empty-site.ts';
+import { desk, phone } from './support/gallery.ts';
+import { demoPlaces, type Screen, screens } from './support/screens.ts';
+import { settled, watchedPage } from './support/watched-page.ts';
+
+let demo: Demo;
+let emptySite: Awaited<ReturnType<typeof openEmptySite>>;
+let addressOf: (screen: Screen) => string;
+
+beforeAll(async () => {
+  demo = await openDemo();
+  emptySite = await openEmptySite();
+  const coordinator = await demo.contextOf('coordinator');
+  addressOf = await demoPlaces(coordinator);
+  await coordinator.close();
+});
+afterAll(async () => {
+  await demo?.close();
+  await emptySite?.close();
+});
+
+interface Node {
+  readonly options: { readonly path?: string };
+  readonly children?: readonly Node[];
+}
+
+/** The addresses of the route tree: a route without a path only holds others. */
+function routesOf(node: Node, above = ''): string[] {
+  const { path } = node.options;
+  const here = path === undefined || path === '/' ? above : `${above}${path}`;
+  const below = (node.children ?? []).flatMap((child) => routesOf(child, here));
+  const isPage = node.children === undefined;
+  return isPage ? [here || '/', ...below] : below;
+}
+
+test('every route of the web app is looked at', () => {
+  const routes = routesOf(routeTree as unknown as Node);
+  expect(routes.length).toBeGreaterThan(35);
+  expect(screens.map((screen) => screen.route).sort()).toEqual(routes.sort());
+});
+
+test('the checks find what is wrong with a page', async () => {
+  const context = await demo.browser.newContext({ ...phone, baseURL: demo.url });
+  const { page, complaints } = await watchedPage(context);
+  await page.goto('/sign-in');
+  await settled(page);
+  await page.evaluate(() => {
+    const image = document.createElement('img');
+    image.style.inlineSize = '2000px';
+    image.style.blockSize = '10px';
+    document.querySelector('main')?.append(image);
+    console.error('something broke');
+  });
+  expect(await barriers(page)).toEqual([expect.stringContaining('image-alt')]);
+  expect(await sideways(page)).toBeGreaterThan(100);
+  expect(complaints).toEqual([expect.stringContaining('something broke')]);
+  await context.close();
+});
+
+/** Opens a screen, looks at it, and closes it again: nothing thrown, a title, one heading. */
+async function look(
+  screen: Screen,
+  size: typeof desk,
+  theme: string,
+  more: (page: Page) => Promise<void>,
+): Promise<void> {
+  const context = screen.as
+    ? await demo.contextOf(screen.as, size)
+    : await demo.browser.newContext({ ...size, baseURL: screen.emptySite ? emptySite.url : demo.url });
+  const { page, complaints } = await watchedPage(context, theme);
+  try {
+    await page.goto(addressOf(screen));
+    await settled(page);
+    await more(page);
+    expect(await page.title()).toMatch(/\S+.* · Seatwell$/);
+    expect(await page.locator('h1').count()).toBe(1);
+    expect(await barriers(page)).toEqual([]);
+    expect(await sideways(page)).toBe(0);
+    expect(complaints).toEqual([]);
+  } finally {
+    await context.close();
+  }
+}
+
+describe.each(screens)('$name', (screen) => {
+  const themes = screen.main ? ['light', 'dark', 'bright'] : ['light'];
+
+  test.each(themes)('at the desk, %s: nothing thrown, nobody shut out', async (theme) => {
+    await look(screen, desk, theme, async () => undefined);
+  });
+
+  test.each(themes)('on a phone, %s: the same, down to 320 px without scrolling sideways', async (theme) => {
+    await look(screen, phone, theme, async (page) => {
+      expect(await sideways(page)).toBe(0);
+      await page.setViewportSize({ width: 320, height: 640 });
+    });
+  });
+});
