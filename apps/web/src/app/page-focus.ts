@@ -5,7 +5,8 @@ export function focusTitleOnNavigation(router: AnyRouter): void {
   router.subscribe('onRendered', ({ fromLocation, pathChanged }) => {
     if (!fromLocation || !pathChanged) return;
     const title = document.querySelector<HTMLElement>('#page h1');
-    if (!title) return;
+    // Who comes back to a long table stands on the row that was opened.
+    if (!title || document.activeElement?.closest('#page [role=row]')) return;
     title.tabIndex = -1;
     title.focus({ preventScroll: true });
   });

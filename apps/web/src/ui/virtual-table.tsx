@@ -1,5 +1,14 @@
 import { useVirtualizer } from '@tanstack/react-virtual';
-import { type CSSProperties, type KeyboardEvent, type ReactNode, useEffect, useRef, useState } from 'react';
+import {
+  type CSSProperties,
+  type KeyboardEvent,
+  type ReactNode,
+  useCallback,
+  useEffect,
+  useRef,
+  useState,
+} from 'react';
+import { keepPlace, keptPlace } from './kept-place.ts';
 import { phoneQuery, useMediaQuery } from './use-media-query.ts';
 import { useRowHeight } from './use-row-height.ts';
 import { useTicking } from './use-ticking.ts';
@@ -36,6 +45,8 @@ export interface VirtualTableProps<Row> {
   readonly onSort?: (columnKey: string) => void;
   /** called when the end of the loaded rows comes near */
   readonly onNeedMore?: () => void;
+  /** names the visit of the page: who comes back to it by the browser's back finds the row that was opened */
+  readonly visit?: string | undefined;
   /** the row as a card, for phones */
   readonly card?: (row: Row) => ReactNode;
 }
@@ -53,7 +64,8 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
   const { columns, rows, rowKey, selected, onNeedMore } = props;
   const rowCount = Math.max(props.rowCount ?? rows.length, rows.length);
   const frame = useRef<HTMLDivElement>(null);
-  const [current, setCurrent] = useState(0);
+  const [kept] = useState(() => keptPlace(props.visit));
+  const [current, setCurrent] = useState(kept?.row ?? 0);
   const rowHeight = useRowHeight();
 
   const virtualizer = useVirtualizer({
@@ -61,6 +73,7 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
     getScrollElement: () => frame.current,
     estimateSize: () => rowHeight,
     overscan: 12,
+    initialOffset: kept?.offset ?? 0,
   });
   const shown = virtualizer.getVirtualItems();
   const lastShown = shown.at(-1)?.index ?? 0;
@@ -72,12 +85,30 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
     if (rows.length < rowCount && lastShown >= rows.length - 30) onNeedMore?.();
   }, [lastShown, rows.length, rowCount, onNeedMore]);
 
+  const focusRow = useCallback((index: number) => {
+    const row = frame.current?.querySelector<HTMLElement>(`[data-index="${index}"]`);
+    row?.focus();
+    return row != null;
+  }, []);
+
+  // The row that was opened is where the person goes on after coming back.
+  useEffect(() => {
+    if (!kept) return;
+    const next = requestAnimationFrame(() => focusRow(kept.row));
+    return () => cancelAnimationFrame(next);
+  }, [kept, focusRow]);
+
   const goTo = (index: number) => {
     const next = Math.max(0, Math.min(index, rowCount - 1));
     setCurrent(next);
     virtualizer.scrollToIndex(next);
-    // The row may only come into the page with the next frame.
-    requestAnimationFrame(() => frame.current?.querySelector<HTMLElement>(`[data-index="${next}"]`)?.focus());
+    // At once, so that quick keys count from it; a row far away comes into the page with the next frame.
+    if (!focusRow(next)) requestAnimationFrame(() => focusRow(next));
+  };
+
+  const open = (row: Row, index: number) => {
+    keepPlace(props.visit, { offset: frame.current?.scrollTop ?? 0, row: index });
+    props.onOpen?.(row);
   };
 
   const tick = useTicking(props);
@@ -96,7 +127,7 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
     const target = moves[event.key];
     const row = rows[index];
     if (target !== undefined) goTo(target);
-    else if (event.key === 'Enter' && row !== undefined && props.onOpen) props.onOpen(row);
+    else if (event.key === 'Enter' && row !== undefined && props.onOpen) open(row, index);
     else if (event.key === ' ' && selected) tick(index, event.shiftKey);
     else return;
     event.preventDefault();
@@ -139,7 +170,7 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
                 reachable={item.index === reachable}
                 selected={selected === undefined ? undefined : row !== undefined && selected.has(rowKey(row))}
                 onTick={(range) => tick(item.index, range)}
-                onOpen={row === undefined || !props.onOpen ? undefined : () => props.onOpen?.(row)}
+                onOpen={row === undefined || !props.onOpen ? undefined : () => open(row, item.index)}
                 onFocus={() => setCurrent(item.index)}
                 onKeyDown={(event) => press(event, item.index)}
               />

@@ -1,6 +1,6 @@
 import type { JointRow } from '@seatwell/contract';
 import { useSuspenseQuery } from '@tanstack/react-query';
-import { useSearch } from '@tanstack/react-router';
+import { useLocation, useSearch } from '@tanstack/react-router';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { ErrorNotice } from '../../app/error-notice.tsx';
@@ -43,6 +43,7 @@ export function RegisterPage() {
   const register = useRegister(shutdownId, search);
   const [selection, setSelection] = useState<Selection>(new Map());
   const columns = useColumns(search, register.rows);
+  const visit = useLocation({ select: (location) => location.state.__TSR_key });
 
   const show = (next: RegisterSearch) => {
     setSelection(new Map());
@@ -79,6 +80,7 @@ export function RegisterPage() {
             rowKey={(row) => row.jointId}
             rowName={(row) => row.tag}
             onOpen={open}
+            visit={visit}
             selected={new Set(selection.keys())}
             onSelectedChange={(ids) => setSelection(tickedTo(ids, selection, register.rows))}
             onSort={(key) => {
