@@ -13,8 +13,9 @@ import { ReleaseDialog } from '../register/release-dialog.tsx';
 import { DeviationDialog } from './deviation-dialog.tsx';
 import styles from './joint.module.css';
 import { CancelMakeDialog, HoldDialog, PunchDialog, ReleaseHoldDialog, VoidDialog } from './joint-decisions.tsx';
-import { stateOf } from './shown-make.ts';
+import { jointState, stateOf } from './shown-make.ts';
 
+const MergeDialog = lazy(() => import('../reviews/merge-dialog.tsx').then((m) => ({ default: m.MergeDialog })));
 const PlanMakeDialog = lazy(() => import('./plan-make-dialog.tsx').then((m) => ({ default: m.PlanMakeDialog })));
 
 type Asked =
@@ -26,6 +27,7 @@ type Asked =
   | 'hold-placed'
   | 'hold-released'
   | 'punch-raised'
+  | 'joint-merged'
   | 'joint-voided'
   | 'deviation-accepted';
 
@@ -76,7 +78,10 @@ export function JointActions({ page, make, choices }: Props) {
   };
   const nextType = make && nextOf[make.waitsFor.code];
   const next = nextType && actions.some((action) => action.type === nextType) ? nextType : undefined;
-  const rest = offered.filter((type) => type !== next && actions.some((action) => action.type === type));
+  const { found } = jointState(page);
+  const rest = offered
+    .filter((type) => type !== next && actions.some((action) => action.type === type))
+    .filter((type) => type !== 'joint-merged' || found);
   const button = (type: EventType, kind: 'primary' | 'plain' = 'plain') => (
     <Button
       key={type}
@@ -119,6 +124,7 @@ const here: ReadonlySet<string> = new Set<Asked>([
   'hold-placed',
   'hold-released',
   'punch-raised',
+  'joint-merged',
   'joint-voided',
   'deviation-accepted',
 ]);
@@ -133,6 +139,7 @@ const offered = [
   'hold-placed',
   'hold-released',
   'joint-specified',
+  'joint-merged',
   'make-planned',
   'make-cancelled',
   'joint-voided',
@@ -177,6 +184,12 @@ function Asked({ asked, page, make, choices, onClose }: Props & { asked: Asked |
       return <ReleaseHoldDialog {...props} />;
     case 'punch-raised':
       return <PunchDialog {...props} />;
+    case 'joint-merged':
+      return (
+        <Suspense fallback={null}>
+          <MergeDialog joint={page.joint} onClose={onClose} />
+        </Suspense>
+      );
     case 'joint-voided':
       return <VoidDialog {...props} />;
     case 'deviation-accepted':

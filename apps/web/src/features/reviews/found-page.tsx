@@ -2,10 +2,7 @@ import type { JointRow } from '@seatwell/contract';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
-import { FormDialog } from '../../app/form-dialog.tsx';
-import { JointField } from '../../app/joint-field.tsx';
 import { useMay } from '../../app/session.ts';
-import { useCommand } from '../../app/use-command.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -15,8 +12,8 @@ import { StageWord } from '../../ui/drawing.tsx';
 import { Link } from '../../ui/link.tsx';
 import { PageHeader } from '../../ui/page-header.tsx';
 import { Table } from '../../ui/table.tsx';
-import { TextField } from '../../ui/text-field.tsx';
 import { foundJointsQuery } from './found-joints-query.ts';
+import { MergeDialog } from './merge-dialog.tsx';
 
 /** Found joints, to be merged into the joint of the register that they are, or kept. */
 export function FoundJointsPage() {
@@ -71,32 +68,5 @@ export function FoundJointsPage() {
       />
       {merging && <MergeDialog joint={merging} onClose={() => setMerging(null)} />}
     </>
-  );
-}
-
-function MergeDialog({ joint, onClose }: { joint: JointRow; onClose: () => void }) {
-  const text = useText('reviews');
-  const merge = useCommand('joint-merged');
-  const [intoJointId, setInto] = useState('');
-  const [reason, setReason] = useState('');
-  return (
-    <FormDialog
-      title={text('merge-of', { tag: joint.tag })}
-      description={text('merge-detail')}
-      sendLabel={text('merge')}
-      missing={intoJointId === '' || reason.trim() === '' ? text('merge-missing') : undefined}
-      busy={merge.isPending}
-      error={merge.error}
-      onSend={() =>
-        merge.mutate(
-          { subjectId: joint.jointId, versionSeen: joint.version, payload: { intoJointId, reason } },
-          { onSuccess: onClose },
-        )
-      }
-      onClose={onClose}
-    >
-      <JointField label={text('merge-into')} value={intoJointId} onChange={setInto} without={joint.jointId} />
-      <TextField label={text('reason')} lines={2} value={reason} onChange={setReason} />
-    </FormDialog>
   );
 }
