@@ -1,5 +1,5 @@
 import type { PackPage } from '@seatwell/contract';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { newId } from '../../app/send-command.ts';
 import { useCommand } from '../../app/use-command.ts';
@@ -16,8 +16,14 @@ import { FactProblem } from '../work/fact-problem.tsx';
 import { useReading } from '../work/numbers.ts';
 import { isClosed, type PackMember, underPressure } from './not-closed.ts';
 
+interface Kept {
+  readonly content: string;
+  readonly eventId: string;
+  readonly readAt: string;
+}
+
 /** One reading of the test: pressure, time held, and what each joint did. */
-export function PackReading({ pack }: { pack: PackPage }) {
+export function PackReading({ pack, onRecorded }: { pack: PackPage; onRecorded: () => void }) {
   const text = useText('testing');
   const format = useFormat();
   const pressure = useReading('pressure');
@@ -31,6 +37,10 @@ export function PackReading({ pack }: { pack: PackPage }) {
   const [outcome, setOutcome] = useState<'dry' | 'leaks' | 'not-looked' | ''>('');
   const [leaking, setLeaking] = useState<ReadonlySet<string>>(new Set());
   const [where, setWhere] = useState('');
+  // Where a leak is refused after its reading was recorded, pressing again means that same reading.
+  const kept = useRef<Kept | null>(null);
+  const punchIds = useRef(new Map<string, string>());
+  const told = useRef(new Set<string>());
   // What is not closed gets no result: nobody can call it dry.
   const members = underPressure(pack).filter(isClosed);
   const leaks = members.filter((member) => leaking.has(member.makeId));
@@ -42,25 +52,30 @@ export function PackReading({ pack }: { pack: PackPage }) {
   else if (outcome === 'leaks' && leaks.length === 0) missing = text('missing-leaks');
   else if (outcome === 'leaks' && where.trim() === '') missing = text('missing-leak-words');
 
-  const resultOf = (member: PackMember) => (outcome === 'leaks' && leaking.has(member.makeId) ? 'leak' : 'no-leak');
+  const resultOf = (member: PackMember) =>
+    outcome === 'leaks' && leaking.has(member.makeId) ? ('leak' as const) : ('no-leak' as const);
   const record = async () => {
     if (read_MPa === null || held === undefined) return;
-    await reading.mutateAsync({
-      subjectId: pack.packId,
-      payload: {
-        readAt: new Date().toISOString(),
-        pressure_MPa: read_MPa,
-        pressureAsEntered: { value: shownPressure ?? 0, unit: pressure.unit },
-        metalTemperature_C: metal_C,
-        gaugeIds: pack.released?.gaugeIds ?? [],
-        held_min: held,
-        results:
-          outcome === 'not-looked'
-            ? []
-            : members.map((member) => ({ jointId: member.jointId, makeId: member.makeId, result: resultOf(member) })),
-      },
-    });
+    const said = {
+      pressure_MPa: read_MPa,
+      pressureAsEntered: { value: shownPressure ?? 0, unit: pressure.unit },
+      metalTemperature_C: metal_C,
+      gaugeIds: pack.released?.gaugeIds ?? [],
+      held_min: held,
+      results:
+        outcome === 'not-looked'
+          ? []
+          : members.map((member) => ({ jointId: member.jointId, makeId: member.makeId, result: resultOf(member) })),
+    };
+    const content = JSON.stringify(said);
+    if (kept.current?.content !== content)
+      kept.current = { content, eventId: newId(), readAt: new Date().toISOString() };
+    const { eventId, readAt } = kept.current;
+    await reading.mutateAsync({ eventId, subjectId: pack.packId, payload: { readAt, ...said } });
     for (const member of outcome === 'leaks' ? leaks : []) {
+      if (told.current.has(member.makeId)) continue;
+      const punchId = punchIds.current.get(member.makeId) ?? newId();
+      punchIds.current.set(member.makeId, punchId);
       await leak.mutateAsync({
         subjectId: member.jointId,
         makeId: member.makeId,
@@ -69,11 +84,13 @@ export function PackReading({ pack }: { pack: PackPage }) {
           where: null,
           underPressure: read_MPa > 0,
           packId: pack.packId,
-          punchId: newId(),
+          punchId,
           remark: where.trim(),
         },
       });
+      told.current.add(member.makeId);
     }
+    onRecorded();
   };
   return (
     <section className={styles.group} aria-label={text('reading')}>

@@ -1,6 +1,7 @@
 import type { PackPage } from '@seatwell/contract';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
+import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { shutdownRead } from '../../app/reads.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
@@ -26,6 +27,8 @@ export function PackTestPage() {
   const shutdownId = useShutdownId();
   const { packId } = useParams({ strict: false });
   const { data: pack } = useSuspenseQuery(packQuery(shutdownId, packId ?? ''));
+  // Each recorded reading begins an empty form; a reading of somebody else leaves what is typed.
+  const [round, setRound] = useState(0);
   return (
     <div className={styles.page}>
       <PageHeader
@@ -53,7 +56,7 @@ export function PackTestPage() {
                 when: format.dayTime(pack.released.at),
               })}
           </p>
-          <PackReading key={pack.readings.length} pack={pack} />
+          <PackReading key={round} pack={pack} onRecorded={() => setRound(round + 1)} />
           <ProvePack pack={pack} />
         </>
       )}
