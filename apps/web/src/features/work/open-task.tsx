@@ -9,7 +9,9 @@ import { TextField } from '../../ui/text-field.tsx';
 import { FactProblem } from './fact-problem.tsx';
 import type { Job } from './job.ts';
 import { PeopleField } from './people-field.tsx';
+import { PhotoField } from './photo-field.tsx';
 import { useFact } from './use-fact.ts';
+import { usePhotos } from './use-photos.ts';
 import styles from './work.module.css';
 
 interface Check {
@@ -27,6 +29,7 @@ export function OpenTask({ job, onDone }: { job: Job; onDone: () => void }) {
   const [covered, setCovered] = useState(false);
   const [by, setBy] = useState<readonly string[]>(job.people.slice(0, 1).map((each) => each.personId));
   const [remark, setRemark] = useState('');
+  const photos = usePhotos();
   const fact = useFact('opened', { jointId: job.joint.jointId, makeId: job.make.makeId }, onDone);
 
   const change = (index: 0 | 1, check: Check) => setChecks(index === 0 ? [check, checks[1]] : [checks[0], check]);
@@ -35,6 +38,7 @@ export function OpenTask({ job, onDone }: { job: Job; onDone: () => void }) {
   if (!cautionRead) missing = text('missing-caution');
   else if (named.length < 2) missing = text('missing-zero-energy');
   else if (by.length === 0) missing = text('missing-people');
+  else if (photos.sending) missing = text('photo-on-its-way');
 
   const record = () =>
     fact.record(
@@ -42,6 +46,7 @@ export function OpenTask({ job, onDone }: { job: Job; onDone: () => void }) {
         zeroEnergyChecks: named.map((check) => ({ personId: check.personId, how: check.how.trim() })),
         cautionShown: cautionRead,
         openEndsCovered: covered,
+        photo: photos.hash,
         remark: remark.trim() || null,
       },
       { performedBy: by },
@@ -83,6 +88,7 @@ export function OpenTask({ job, onDone }: { job: Job; onDone: () => void }) {
         checked={covered}
         onChange={setCovered}
       />
+      <PhotoField label={text('photo-opening')} hint={text('photo-opening-hint')} photos={photos} />
       <TextField label={text('remark')} optional lines={2} value={remark} onChange={setRemark} />
       <FactProblem error={fact.error} busy={fact.busy} onKeepForReview={fact.keepForReview} />
       <StickyActionBar
