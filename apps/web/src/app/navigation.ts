@@ -35,7 +35,18 @@ export const navigation: readonly NavigationEntry[] = [
     under: ['/shutdowns/:id/packs', '/shutdowns/:id/systems', '/shutdowns/:id/punch-items', '/shutdowns/:id/permits'],
   },
   { key: 'nav-blinds', href: inShutdown(addresses.blinds), under: ['/shutdowns/:id/blinds'] },
-  { key: 'nav-my-joints', href: inShutdown(addresses.myJoints), under: ['/shutdowns/:id/my-joints'] },
+  {
+    key: 'nav-my-joints',
+    href: inShutdown(addresses.myJoints),
+    under: [
+      '/shutdowns/:id/my-joints',
+      '/shutdowns/:id/joints/:joint/work',
+      '/shutdowns/:id/joints/:joint/tighten',
+      '/shutdowns/:id/sign',
+      '/shutdowns/:id/found',
+      '/shutdowns/:id/talk',
+    ],
+  },
   { key: 'nav-procedures', href: () => addresses.procedures(), under: ['/site/procedures', '/site/data'] },
   {
     key: 'nav-people',
@@ -62,6 +73,20 @@ export function startAddress(roles: readonly string[], shutdownId: string): stri
 
 /** Whether an address belongs to an entry. */
 export function isCurrent(entry: NavigationEntry, pathname: string): boolean {
-  const plain = pathname.replace(/^\/shutdowns\/[^/]+/, '/shutdowns/:id');
-  return entry.under.some((start) => plain === start || plain.startsWith(`${start}/`));
+  const plain = pathname
+    .replace(/^\/shutdowns\/[^/]+/, '/shutdowns/:id')
+    .replace(/\/joints\/[^/]+(?=\/(work|tighten)(\/|$))/, '/joints/:joint');
+  return navigationOf(plain) === entry;
+}
+
+/** The entry whose beginning fits most of the address: work on a joint is under the joint's, and more. */
+function navigationOf(plain: string): NavigationEntry | undefined {
+  const fits = (start: string) => plain === start || plain.startsWith(`${start}/`);
+  const longest = (entry: NavigationEntry) => Math.max(0, ...entry.under.filter(fits).map((start) => start.length));
+  return navigation
+    .filter((entry) => longest(entry) > 0)
+    .reduce<NavigationEntry | undefined>(
+      (best, entry) => (best && longest(best) >= longest(entry) ? best : entry),
+      undefined,
+    );
 }
