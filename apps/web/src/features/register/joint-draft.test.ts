@@ -29,6 +29,22 @@ describe('a joint as it is typed in', () => {
     expect(payload.makes).toHaveLength(1);
   });
 
+  test('keeps pressure and temperature as they were typed, beside what is reckoned with', () => {
+    const { service } = listedOf(
+      {
+        ...plain,
+        pressure_MPa: 2,
+        pressureAsEntered: { value: 20, unit: 'bar' },
+        temperature_C: 200,
+        temperatureAsEntered: { value: 392, unit: '°F' },
+      },
+      placeId,
+      makeId,
+    ).specification;
+    expect(service).toMatchObject({ pressure_MPa: 2, pressureAsEntered: { value: 20, unit: 'bar' } });
+    expect(service).toMatchObject({ temperature_C: 200, temperatureAsEntered: { value: 392, unit: '°F' } });
+  });
+
   test('an insert joint has two gaskets in its stack', () => {
     expect(usualStack('insert').filter((part) => part.kind === 'gasket')).toHaveLength(2);
   });

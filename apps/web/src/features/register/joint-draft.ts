@@ -12,6 +12,8 @@ import type {
 } from '@seatwell/contract';
 import type { JointState } from '@seatwell/workflow';
 
+type AsEntered = NonNullable<JointSpecification['service']['pressureAsEntered']>;
+
 /** A joint as the form holds it: texts as typed, quantities in the API's units. */
 export interface JointDraft {
   readonly tag: string;
@@ -36,7 +38,9 @@ export interface JointDraft {
   readonly clampedParts: readonly ClampedPart[];
   readonly medium: string;
   readonly pressure_MPa: number | undefined;
+  readonly pressureAsEntered: AsEntered | null;
   readonly temperature_C: number | undefined;
+  readonly temperatureAsEntered: AsEntered | null;
   readonly hotExposed: boolean;
   readonly remark: string;
   readonly purpose: MakePurpose;
@@ -90,7 +94,9 @@ export const emptyJoint: JointDraft = {
   clampedParts: usualStack('flange-pair'),
   medium: '',
   pressure_MPa: undefined,
+  pressureAsEntered: null,
   temperature_C: undefined,
+  temperatureAsEntered: null,
   hotExposed: false,
   remark: '',
   purpose: 'final',
@@ -127,7 +133,9 @@ export function draftOf(joint: JointState): JointDraft {
     clampedParts,
     medium: service.medium ?? '',
     pressure_MPa: service.pressure_MPa ?? undefined,
+    pressureAsEntered: service.pressureAsEntered,
     temperature_C: service.temperature_C ?? undefined,
+    temperatureAsEntered: service.temperatureAsEntered,
     hotExposed,
     remark: joint.remark ?? '',
   };
@@ -187,9 +195,9 @@ export function specificationOf(draft: JointDraft): JointSpecification {
     service: {
       medium: line(draft.medium),
       pressure_MPa: draft.pressure_MPa ?? null,
-      pressureAsEntered: null,
+      pressureAsEntered: draft.pressureAsEntered,
       temperature_C: draft.temperature_C ?? null,
-      temperatureAsEntered: null,
+      temperatureAsEntered: draft.temperatureAsEntered,
     },
     hotExposed: draft.hotExposed,
   };

@@ -1,3 +1,4 @@
+import { instantOf } from '@seatwell/workflow';
 import { useText } from '../../texts/text-provider.tsx';
 import { DateField } from '../../ui/date-field.tsx';
 import { TextField } from '../../ui/text-field.tsx';
@@ -6,21 +7,42 @@ import styles from './register.module.css';
 export interface PermitDraft {
   readonly number: string;
   readonly isolationReference: string;
-  /** local times of the device, as its picker gives them */
+  /** days and times of the site, as the picker gives them */
   readonly from: string;
   readonly until: string;
 }
 
-const localMinute = (date: Date) => {
-  const shifted = new Date(date.getTime() - date.getTimezoneOffset() * 60_000);
-  return shifted.toISOString().slice(0, 16);
-};
+const usualHours = 12;
 
-/** A permit from now for twelve hours, to be corrected. */
-export function emptyPermit(): PermitDraft {
-  const now = new Date();
-  const until = new Date(now.getTime() + 12 * 3_600_000);
-  return { number: '', isolationReference: '', from: localMinute(now), until: localMinute(until) };
+/** Day and time that the site's clocks show at an instant, as a picker takes them: 2026-11-25T06:30. */
+function siteMinute(instant: Date, timeZone: string): string {
+  const written = new Intl.DateTimeFormat('sv-SE', {
+    timeZone,
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+    hour: '2-digit',
+    minute: '2-digit',
+    hourCycle: 'h23',
+  }).format(instant);
+  return written.replace(' ', 'T');
+}
+
+/** A permit from now for twelve hours, to be corrected; its times are the site's, wherever the device is. */
+export function emptyPermit(timeZone: string, now = new Date()): PermitDraft {
+  const until = new Date(now.getTime() + usualHours * 3_600_000);
+  return {
+    number: '',
+    isolationReference: '',
+    from: siteMinute(now, timeZone),
+    until: siteMinute(until, timeZone),
+  };
+}
+
+/** From when until when the permit is valid, as instants. */
+export function permitValidity({ from, until }: PermitDraft, timeZone: string) {
+  const instant = (shown: string) => instantOf(shown.slice(0, 10), shown.slice(11, 16), timeZone);
+  return { validFrom: instant(from), validUntil: instant(until) };
 }
 
 /** The text that says what a permit still lacks. */
@@ -34,7 +56,8 @@ export function permitMissing({
 }
 
 /** The fields of a permit. */
-export function PermitFields({ value, onChange }: { value: PermitDraft; onChange: (value: PermitDraft) => void }) {
+export function PermitFields(props: { value: PermitDraft; onChange: (value: PermitDraft) => void; timeZone: string }) {
+  const { value, onChange } = props;
   const text = useText('register');
   return (
     <>
@@ -55,12 +78,14 @@ export function PermitFields({ value, onChange }: { value: PermitDraft; onChange
         <DateField
           kind="datetime-local"
           label={text('permit-valid-from')}
+          hint={text('site-time', { zone: props.timeZone })}
           value={value.from}
           onChange={(from) => onChange({ ...value, from })}
         />
         <DateField
           kind="datetime-local"
           label={text('permit-valid-until')}
+          hint={text('site-time', { zone: props.timeZone })}
           value={value.until}
           onChange={(until) => onChange({ ...value, until })}
         />

@@ -22,6 +22,7 @@ import type { RegisterSort } from './register-sorts.ts';
 import { RegisterSub } from './register-sub.tsx';
 import { type Selection, tickedTo } from './selection.ts';
 import { useColumns } from './use-columns.tsx';
+import { useExport } from './use-export.ts';
 import { useRegister } from './use-register.ts';
 
 const sortOfColumn: Readonly<Record<string, RegisterSort>> = {
@@ -41,6 +42,7 @@ export function RegisterPage() {
   const search = readRegisterSearch(useSearch({ strict: false }));
   const { data: choices } = useSuspenseQuery(choicesQuery(shutdownId));
   const register = useRegister(shutdownId, search);
+  const exporting = useExport(search);
   const [selection, setSelection] = useState<Selection>(new Map());
   const columns = useColumns(search, register.rows);
   const visit = useLocation({ select: (location) => location.state.__TSR_key });
@@ -59,6 +61,11 @@ export function RegisterPage() {
         sub={<RegisterSub register={register} filtered={isFiltered(search)} />}
         actions={
           <>
+            {register.rows.length > 0 && (
+              <Button busy={exporting.isPending} onClick={() => exporting.mutate()}>
+                {text('export')}
+              </Button>
+            )}
             <Button onClick={() => go(addresses.importRegister(shutdownId))}>{text('import')}</Button>
             <Button kind="primary" onClick={() => go(addresses.addJoint(shutdownId))}>
               {text('add-joint')}
@@ -68,6 +75,7 @@ export function RegisterPage() {
       />
       <RegisterFilters search={search} onChange={show} choices={choices} timeZone={shutdown?.timeZone ?? 'UTC'} />
       <ErrorNotice error={register.error} />
+      <ErrorNotice error={exporting.error} />
       {register.loading && <Skeleton lines={12} />}
       {empty && <EmptyRegister filtered={isFiltered(search)} onAll={() => show({})} />}
       {register.rows.length > 0 && (

@@ -4,12 +4,12 @@ import { ErrorNotice } from '../../app/error-notice.tsx';
 import { permitsQuery } from '../../app/reads.ts';
 import { newId } from '../../app/send-command.ts';
 import { useCommand, useListCommand } from '../../app/use-command.ts';
-import { useShutdownId } from '../../app/use-shutdown.ts';
+import { useCurrentShutdown, useShutdownId } from '../../app/use-shutdown.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Select } from '../../ui/select.tsx';
 import { ListDialog } from './list-dialog.tsx';
-import { emptyPermit, type PermitDraft, PermitFields, permitMissing } from './permit-fields.tsx';
+import { emptyPermit, type PermitDraft, PermitFields, permitMissing, permitValidity } from './permit-fields.tsx';
 import type { SelectedJoint } from './selection.ts';
 import { SignedList } from './signed-list.tsx';
 
@@ -23,8 +23,9 @@ export function ReleaseDialog({ joints, onClose }: { joints: readonly SelectedJo
   const permits = useQuery(permitsQuery(shutdownId));
   const record = useCommand('permit-recorded');
   const release = useListCommand('break-released');
+  const timeZone = useCurrentShutdown()?.timeZone ?? 'UTC';
   const [chosen, setChosen] = useState('');
-  const [draft, setDraft] = useState<PermitDraft>(emptyPermit);
+  const [draft, setDraft] = useState<PermitDraft>(() => emptyPermit(timeZone));
   const [signing, setSigning] = useState<{ permitId: string; number: string } | null>(null);
   const inForce = (permits.data?.rows ?? []).filter((permit) => permit.inForce);
 
@@ -32,7 +33,7 @@ export function ReleaseDialog({ joints, onClose }: { joints: readonly SelectedJo
     const known = inForce.find((permit) => permit.permitId === chosen);
     if (known) return setSigning(known);
     const permitId = newId();
-    const { number, isolationReference, from, until } = draft;
+    const { number, isolationReference } = draft;
     try {
       await record.mutateAsync({
         subjectId: permitId,
@@ -41,8 +42,7 @@ export function ReleaseDialog({ joints, onClose }: { joints: readonly SelectedJo
           number,
           isolationReference: isolationReference === '' ? null : isolationReference,
           jointIds: joints.map((joint) => joint.jointId),
-          validFrom: new Date(from).toISOString(),
-          validUntil: new Date(until).toISOString(),
+          ...permitValidity(draft, timeZone),
         },
       });
       setSigning({ permitId, number });
@@ -94,7 +94,7 @@ export function ReleaseDialog({ joints, onClose }: { joints: readonly SelectedJo
           { value: fresh, label: text('permit-new') },
         ]}
       />
-      {chosen === fresh && <PermitFields value={draft} onChange={setDraft} />}
+      {chosen === fresh && <PermitFields value={draft} onChange={setDraft} timeZone={timeZone} />}
     </ListDialog>
   );
 }

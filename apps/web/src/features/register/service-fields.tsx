@@ -21,7 +21,10 @@ export function ServiceFields({ draft, onChange }: DraftProps) {
         decimals={4}
         value={pressure_MPa === undefined ? undefined : format.toShown('pressure', pressure_MPa)}
         onChange={(shown) =>
-          onChange({ pressure_MPa: shown === undefined ? undefined : format.toHeld('pressure', shown) })
+          onChange({
+            pressure_MPa: shown === undefined ? undefined : format.toHeld('pressure', shown),
+            pressureAsEntered: shown === undefined ? null : { value: shown, unit: format.unit('pressure') },
+          })
         }
       />
       <NumberField
@@ -31,7 +34,10 @@ export function ServiceFields({ draft, onChange }: DraftProps) {
         decimals={1}
         value={temperature_C === undefined ? undefined : format.toShown('temperature', temperature_C)}
         onChange={(shown) =>
-          onChange({ temperature_C: shown === undefined ? undefined : format.toHeld('temperature', shown) })
+          onChange({
+            temperature_C: shown === undefined ? undefined : format.toHeld('temperature', shown),
+            temperatureAsEntered: shown === undefined ? null : { value: shown, unit: format.unit('temperature') },
+          })
         }
       />
       <div className={styles.whole}>
