@@ -20,7 +20,7 @@ async function secondShutdown() {
     payload: Parameters<typeof command<T>>[5],
   ) => accepted(await command(plant, coordinator, ids.shutdownId, type, subjectId, payload));
   await record('shutdown-opened', ids.shutdownId, {
-    name: 'Autumn',
+    name: `Autumn ${ids.shutdownId}`,
     timeZone: 'Europe/Oslo',
     startsOn: '2027-09-01',
     endsOn: '2027-09-20',
@@ -70,6 +70,29 @@ describe('ids of another shutdown', () => {
       },
     ]);
     expect(list.status).toBe(404);
+  });
+
+  it('are unknown to what is not about one joint, too', async () => {
+    const other = await secondShutdown();
+    const { plant, coordinator, technician, chargehand, shutdownId, procedureId } = shutdown;
+    const code = other.areaId.slice(-6);
+    const systemId = uuidv7();
+    const system = { systemId, areaId: other.areaId, code, name: 'Feed' };
+    expect(refusedBy(await command(plant, coordinator, shutdownId, 'system-listed', systemId, system))).toEqual([
+      'unknown-area',
+    ]);
+    const punchId = uuidv7();
+    const about = { jointId: null, packId: other.packId, systemId: null, owner: null };
+    const item = { punchId, category: 'A' as const, text: 'Support missing', ...about };
+    expect(refusedBy(await command(plant, technician, shutdownId, 'punch-raised', punchId, item))).toEqual([
+      'unknown-pack',
+    ]);
+    const talkId = uuidv7();
+    const attendees = [{ personId: technician.personId, signedBy: 'pin' as const }];
+    const talk = { talkId, procedureId, revision: 1, crewId: other.crewId, heldBy: chargehand.personId, attendees };
+    expect(refusedBy(await command(plant, chargehand, shutdownId, 'talk-held', talkId, talk))).toEqual([
+      'unknown-crew',
+    ]);
   });
 
   it('of a make that another joint has are refused', async () => {

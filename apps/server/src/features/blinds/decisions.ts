@@ -1,6 +1,7 @@
 import { requireAllowed } from '../../platform/access/allows.ts';
 import { Problem } from '../../platform/errors/problem.ts';
 import { requireJoints } from '../joints/require-joints.ts';
+import { requireNamedIn } from '../joints/require-named.ts';
 import type { DecisionInput, Decisions } from '../recording/decision.ts';
 import { insertOrRefuse } from '../recording/insert-or-refuse.ts';
 import { shutdownOf } from '../recording/shutdown-of.ts';
@@ -65,6 +66,7 @@ export const blindDecisions: Decisions<BlindEvents> = {
     const { siteId, shutdownId } = shutdownOf(input);
     requireAllowed(input.actor, 'plan-blinds', { shutdownId });
     const { payload } = input;
+    await requireNamedIn(input);
     if (payload.jointId) await requireJoints(input.tx, siteId, shutdownId, [payload.jointId]);
     await insertOrRefuse(
       input.tx,

@@ -1,6 +1,8 @@
 import type { EventType, MakePlan, Payload } from '@seatwell/contract';
 import { Problem } from '../../platform/errors/problem.ts';
-import type { FactsLoader, NamedThings } from './facts.ts';
+import type { DecisionInput } from '../recording/decision.ts';
+import { shutdownOf } from '../recording/shutdown-of.ts';
+import { FactsLoader, type NamedThings } from './facts.ts';
 
 type Named = Partial<Record<NamedThings, readonly (string | null | undefined)[]>>;
 
@@ -9,7 +11,7 @@ const ofMakes = (makes: readonly MakePlan[]): Named => ({
   pack: makes.flatMap((make) => make.packs.map((pack) => pack.packId)),
 });
 
-/** What of the shutdown an event of the register names; the others name nothing that is looked up here. */
+/** What of the shutdown an event names by its id; the others name nothing that is looked up here. */
 const NAMED: { readonly [T in EventType]?: (payload: Payload<T>) => Named } = {
   'joint-listed': ({ whereabouts, makes }) => ({
     area: [whereabouts.areaId],
@@ -22,6 +24,11 @@ const NAMED: { readonly [T in EventType]?: (payload: Payload<T>) => Named } = {
   'make-planned': (plan) => ofMakes([plan]),
   'make-assigned': ({ crewId }) => ({ crew: [crewId] }),
   'leak-found': ({ packId }) => ({ pack: [packId] }),
+  'system-listed': ({ areaId }) => ({ area: [areaId] }),
+  'pack-planned': ({ areaId, systemId }) => ({ area: [areaId], system: [systemId] }),
+  'punch-raised': ({ packId, systemId }) => ({ pack: [packId], system: [systemId] }),
+  'blind-planned': ({ packId }) => ({ pack: [packId] }),
+  'talk-held': ({ crewId }) => ({ crew: [crewId] }),
 };
 
 /**
@@ -52,3 +59,9 @@ export async function requireNamed(
       );
   }
 }
+
+/** The same for a command that is not about one joint. */
+export const requireNamedIn = (input: DecisionInput): Promise<void> => {
+  const { siteId, shutdownId } = shutdownOf(input);
+  return requireNamed(new FactsLoader(input.tx, siteId, shutdownId), input.type, input.payload, null);
+};

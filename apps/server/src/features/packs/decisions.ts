@@ -5,6 +5,7 @@ import { Problem } from '../../platform/errors/problem.ts';
 import { refuse, toPackAnswer } from '../joints/decide-on-makes.ts';
 import { FactsLoader } from '../joints/facts.ts';
 import { naturalKey } from '../joints/natural-key.ts';
+import { requireNamedIn } from '../joints/require-named.ts';
 import type { DecisionInput, Decisions } from '../recording/decision.ts';
 import { insertOrRefuse } from '../recording/insert-or-refuse.ts';
 import { shutdownOf } from '../recording/shutdown-of.ts';
@@ -54,6 +55,7 @@ export const packDecisions: Decisions<'pack-planned' | 'pack-released' | 'test-r
     const { siteId, shutdownId } = shutdownOf(input);
     const { payload } = input;
     requireAllowed(input.actor, 'plan-packs', { shutdownId, areaId: payload.areaId });
+    await requireNamedIn(input);
     await insertOrRefuse(
       input.tx,
       'test_pack',

@@ -2,6 +2,7 @@ import { requireAllowed } from '../../platform/access/allows.ts';
 import type { Transaction } from '../../platform/database/pool.ts';
 import { Problem } from '../../platform/errors/problem.ts';
 import { requireJoints } from '../joints/require-joints.ts';
+import { requireNamedIn } from '../joints/require-named.ts';
 import type { Decisions } from '../recording/decision.ts';
 import { insertOrRefuse } from '../recording/insert-or-refuse.ts';
 import { shutdownOf } from '../recording/shutdown-of.ts';
@@ -61,6 +62,7 @@ export const punchDecisions: Decisions<'punch-raised' | 'punch-closed'> = {
     const shutdown = shutdownOf(input);
     requireAllowed(input.actor, 'raise-punch', { shutdownId: shutdown.shutdownId });
     const { jointId } = input.payload;
+    await requireNamedIn(input);
     if (jointId) await requireJoints(input.tx, shutdown.siteId, shutdown.shutdownId, [jointId]);
     await raisePunchItem(input.tx, shutdown, input.payload, { at: input.workTime, by: input.actor.personId });
     return { jointId };

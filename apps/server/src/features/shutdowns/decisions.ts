@@ -3,6 +3,7 @@ import { DEFAULT_SETTINGS } from '@seatwell/workflow';
 import { requireAllowed } from '../../platform/access/allows.ts';
 import { Problem } from '../../platform/errors/problem.ts';
 import { openStream } from '../../platform/record/append.ts';
+import { requireNamedIn } from '../joints/require-named.ts';
 import type { Decisions } from '../recording/decision.ts';
 import { insertOrRefuse } from '../recording/insert-or-refuse.ts';
 import { shutdownOf } from '../recording/shutdown-of.ts';
@@ -72,6 +73,7 @@ export const shutdownDecisions: Decisions<ShutdownEvents> = {
     const shutdown = shutdownOf(input);
     requireAllowed(input.actor, 'plan-shutdown', { shutdownId: shutdown.shutdownId });
     const { systemId, areaId, code, name } = input.payload;
+    await requireNamedIn(input);
     await insertOrRefuse(
       input.tx,
       'system',

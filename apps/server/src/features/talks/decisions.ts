@@ -1,5 +1,6 @@
 import { requireAllowed } from '../../platform/access/allows.ts';
 import { Problem } from '../../platform/errors/problem.ts';
+import { requireNamedIn } from '../joints/require-named.ts';
 import type { Decisions } from '../recording/decision.ts';
 import { insertOrRefuse } from '../recording/insert-or-refuse.ts';
 import { shutdownOf } from '../recording/shutdown-of.ts';
@@ -10,6 +11,7 @@ export const talkDecisions: Decisions<'talk-held'> = {
     const { siteId, shutdownId } = shutdownOf(input);
     const { talkId, procedureId, revision, crewId, heldBy, attendees } = input.payload;
     requireAllowed(input.actor, 'hold-talk', { shutdownId, crewId });
+    await requireNamedIn(input);
     const { rows } = await input.tx.query<{ approved_at: Date | null }>(
       'SELECT approved_at FROM procedure_revision WHERE site_id = $1 AND procedure_id = $2 AND revision = $3',
       [siteId, procedureId, revision],
