@@ -15,6 +15,7 @@ import { JointSides } from './joint-sides.tsx';
 import { PassesTable } from './passes-table.tsx';
 import { shownMake, stateOf } from './shown-make.ts';
 import { TargetPanel } from './target-panel.tsx';
+import { VoidedNotice } from './voided-notice.tsx';
 
 /** One joint: where its make stands, what it is tightened to and why, and everything that happened to it. */
 export function JointPage() {
@@ -29,6 +30,7 @@ export function JointPage() {
     return (
       <>
         <JointHead page={page} make={undefined} />
+        <VoidedNotice page={page} />
         <JointActions page={page} make={undefined} choices={choices} />
         <EmptyState title={text('no-make')}>
           <p>{text('no-make-detail')}</p>
@@ -41,6 +43,7 @@ export function JointPage() {
   return (
     <>
       <JointHead page={page} make={make} />
+      <VoidedNotice page={page} />
       <JointActions page={page} make={make} choices={choices} />
       <div className={styles.page}>
         <div className={styles.left}>

@@ -36,7 +36,6 @@ export function PlanMakeDialog({ page, choices, onClose }: Props) {
     plan.mutate(
       {
         subjectId: joint.jointId,
-        makeId,
         versionSeen: joint.version,
         payload: {
           makeId,

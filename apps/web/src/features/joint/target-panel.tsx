@@ -81,7 +81,7 @@ function TargetEvidence({ page, make, target }: { page: JointPage; make: MakeAns
         .filter(Boolean)
         .join(' '),
     },
-    { name: text('sources'), value: target.sources.join('; ') },
+    { name: text('sources'), value: [...new Set(target.sources)].join('; ') },
   ];
   return <KeyValues items={items.filter((item) => item.value !== '')} />;
 }

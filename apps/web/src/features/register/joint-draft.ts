@@ -107,8 +107,25 @@ export const emptyJoint: JointDraft = {
   packId: '',
 };
 
-/** The draft of a joint that the register holds. */
+/** The draft of a joint that the register holds; of a found one that nobody has described yet, the usual is offered. */
 export function draftOf(joint: JointState): JointDraft {
+  const held = heldDraft(joint);
+  if (!joint.found || joint.bolting !== null || held.clampedParts.length > 0) return held;
+  return {
+    ...held,
+    standard: standardOf(held.size),
+    facing: 'raised-face',
+    family: '',
+    clampedParts: usualStack(held.kind),
+  };
+}
+
+function standardOf(size: string): JointDraft['standard'] {
+  if (size.startsWith('NPS')) return 'ASME-B16.5';
+  return size.startsWith('DN') ? 'EN-1092-1' : 'custom';
+}
+
+function heldDraft(joint: JointState): JointDraft {
   const { flange, gasket, service, clampedParts, hotExposed } = joint.specification;
   const { bolting } = joint;
   const texts = Object.fromEntries(Object.entries(joint.whereabouts).map(([name, value]) => [name, value ?? '']));
