@@ -7,6 +7,7 @@ import { RadioCards } from '../../ui/radio-cards.tsx';
 import type { Amendment } from './amendments.ts';
 import { CorrectDialog } from './correct-dialog.tsx';
 import { DecisionDialog } from './decision-dialog.tsx';
+import { ruleSentences } from './rule-sentences.ts';
 import { useEventSentence } from './use-event-sentence.ts';
 
 interface Props {
@@ -66,7 +67,7 @@ function SettleDialog({ page, entry, onClose }: Props) {
   return (
     <DecisionDialog
       title={text('settle-title')}
-      description={text('settle-detail', { what: sentence(entry), rules: entry.reviewCodes.join(', ') })}
+      description={text('settle-detail', { what: sentence(entry), rules: ruleSentences(entry.reviewCodes) })}
       sendLabel={text('sign')}
       reasonLabel={text('reason')}
       meaning={text('settle-meaning', {

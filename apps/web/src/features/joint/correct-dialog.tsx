@@ -1,13 +1,19 @@
 import type { HistoryEntry, JointPage } from '@seatwell/contract';
 import { useState } from 'react';
+import { siteInstant, siteMinute } from '../../app/site-time.ts';
 import { useCommand } from '../../app/use-command.ts';
+import { useCurrentShutdown } from '../../app/use-shutdown.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Checkbox } from '../../ui/checkbox.tsx';
+import { DateField } from '../../ui/date-field.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import { correctable, setAt } from './correctable.ts';
 import { DecisionDialog } from './decision-dialog.tsx';
 import { useEventSentence } from './use-event-sentence.ts';
+
+// A time as the API writes it.
+const instant = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2}(\.\d+)?)?(Z|[+-]\d{2}:\d{2})$/;
 
 interface Props {
   readonly page: JointPage;
@@ -20,6 +26,7 @@ export function CorrectDialog({ page, entry, onClose }: Props) {
   const text = useText('joint');
   const sentence = useEventSentence();
   const correct = useCommand('corrected');
+  const timeZone = useCurrentShutdown()?.timeZone ?? 'UTC';
   const [payload, setPayload] = useState(entry.payload as Record<string, unknown>);
   const fields = correctable(payload);
   const changed = JSON.stringify(payload) !== JSON.stringify(entry.payload);
@@ -56,6 +63,17 @@ export function CorrectDialog({ page, entry, onClose }: Props) {
               label={label}
               value={value}
               onChange={(next) => next !== undefined && change(next)}
+            />
+          );
+        if (instant.test(value))
+          return (
+            <DateField
+              key={key}
+              kind="datetime-local"
+              label={label}
+              hint={text('site-time', { zone: timeZone })}
+              value={siteMinute(new Date(value), timeZone)}
+              onChange={(picked) => picked !== '' && change(siteInstant(picked, timeZone))}
             />
           );
         return <TextField key={key} label={label} value={value} onChange={change} />;

@@ -1,7 +1,12 @@
 import type { JointPage, MakeAnswer } from '@seatwell/contract';
-import { RULES } from '@seatwell/workflow';
+import { RULES, severityOf } from '@seatwell/workflow';
+import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
+import { shutdownQuery } from '../../app/reads.ts';
+import { useMe } from '../../app/session.ts';
 import { useCommand } from '../../app/use-command.ts';
+import { useShutdownId } from '../../app/use-shutdown.ts';
+import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Combobox } from '../../ui/combobox.tsx';
 import { DateField } from '../../ui/date-field.tsx';
@@ -17,20 +22,34 @@ interface Props {
 export function DeviationDialog({ page, make, onClose }: Props) {
   const text = useText('joint');
   const accept = useCommand('deviation-accepted');
+  const trade = useTrade();
+  const { grants } = useMe();
+  const shutdown = useQuery(shutdownQuery(useShutdownId()));
   const [rule, setRule] = useState('');
   const [until, setUntil] = useState('');
   if (!make) return null;
-  const offered = RULES.filter((each) => !each.floor && each.severity[page.joint.criticality] === 'reason');
-  const sentence = offered.find((each) => each.code === rule)?.sentence ?? '';
+  const settings = shutdown.data?.settings ?? { severities: {} };
+  const offered = RULES.filter(
+    (each) => each.subject === 'make' && severityOf(each, page.joint.criticality, settings) === 'reason',
+  );
+  const chosen = offered.find((each) => each.code === rule);
+  const mayAccept = chosen?.clearedBy.some((role) => grants.some((grant) => grant.role === role)) ?? false;
+  const rolesOf = (roles: readonly string[]) => roles.map((role) => trade.word('role', role)).join(', ');
   return (
     <DecisionDialog
       title={text('deviation-title', { tag: page.joint.tag })}
       description={text('deviation-detail')}
       sendLabel={text('sign')}
       reasonLabel={text('reason')}
-      meaning={text('deviation-meaning', { tag: page.joint.tag, rule: sentence })}
+      meaning={text('deviation-meaning', { tag: page.joint.tag, rule: chosen?.sentence ?? '' })}
       roles={['engineer', 'inspector']}
-      missing={rule === '' ? text('rule-needed') : undefined}
+      missing={
+        chosen === undefined
+          ? text('rule-needed')
+          : mayAccept
+            ? undefined
+            : text('rule-role', { roles: rolesOf(chosen.clearedBy) })
+      }
       busy={accept.isPending}
       error={accept.error}
       onClose={onClose}
@@ -51,7 +70,11 @@ export function DeviationDialog({ page, make, onClose }: Props) {
         label={text('rule')}
         value={rule}
         onChange={setRule}
-        options={offered.map((each) => ({ value: each.code, label: each.sentence, detail: each.code }))}
+        options={offered.map((each) => ({
+          value: each.code,
+          label: each.sentence,
+          detail: text('rule-accepted-by', { roles: rolesOf(each.clearedBy) }),
+        }))}
       />
       <DateField label={text('until')} optional value={until} onChange={setUntil} />
     </DecisionDialog>

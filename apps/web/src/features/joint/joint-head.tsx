@@ -56,7 +56,11 @@ function StageBlock({ page, make }: { page: JointPage; make: MakeAnswer }) {
     <div className={styles.stageBlock}>
       <strong className={styles.stage}>
         <StageWord stage={make.stage} size={28}>
-          {[trade.word('stage', make.stage), several ? text('make-number', { number: make.number }) : '']
+          {[
+            trade.word('stage', make.stage),
+            several ? text('make-number', { number: make.number }) : '',
+            make.cancelled ? text('cancelled') : '',
+          ]
             .filter(Boolean)
             .join(' · ')}
         </StageWord>

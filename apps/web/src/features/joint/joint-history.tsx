@@ -8,6 +8,7 @@ import { StageGlyph } from '../../ui/drawing.tsx';
 import { AmendDialog } from './amend-dialog.tsx';
 import { type Amendment, amendmentsOf } from './amendments.ts';
 import styles from './joint.module.css';
+import { ruleSentences } from './rule-sentences.ts';
 import { useEventSentence } from './use-event-sentence.ts';
 import { usePersons } from './use-persons.ts';
 
@@ -91,7 +92,7 @@ function Entry({ page, make, entry, onAmend }: EntryProps) {
           </div>
         )}
         {entry.waitsForReview && (
-          <div className={styles.stop}>{text('in-review', { rules: entry.reviewCodes.join(', ') })}</div>
+          <div className={styles.stop}>{text('in-review', { rules: ruleSentences(entry.reviewCodes) })}</div>
         )}
         <span className={styles.entryActions}>
           {amendmentsOf(entry, make).map((amendment) => (

@@ -50,7 +50,8 @@ export function CheckDialog({ joints, onClose }: { joints: readonly SelectedJoin
         value={level}
         onChange={setLevel}
         options={checkingLevels
-          .filter((value) => value !== 'witness')
+          // The crew signs its own check on its joints, two by name; a witness signs beside it.
+          .filter((value) => value !== 'witness' && value !== 'self')
           .map((value) => ({ value, label: trade.word('checking', value) }))}
       />
     </ListDialog>

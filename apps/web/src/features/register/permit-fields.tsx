@@ -1,4 +1,4 @@
-import { instantOf } from '@seatwell/workflow';
+import { siteInstant, siteMinute } from '../../app/site-time.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { DateField } from '../../ui/date-field.tsx';
 import { TextField } from '../../ui/text-field.tsx';
@@ -14,20 +14,6 @@ export interface PermitDraft {
 
 const usualHours = 12;
 
-/** Day and time that the site's clocks show at an instant, as a picker takes them: 2026-11-25T06:30. */
-function siteMinute(instant: Date, timeZone: string): string {
-  const written = new Intl.DateTimeFormat('sv-SE', {
-    timeZone,
-    year: 'numeric',
-    month: '2-digit',
-    day: '2-digit',
-    hour: '2-digit',
-    minute: '2-digit',
-    hourCycle: 'h23',
-  }).format(instant);
-  return written.replace(' ', 'T');
-}
-
 /** A permit from now for twelve hours, to be corrected; its times are the site's, wherever the device is. */
 export function emptyPermit(timeZone: string, now = new Date()): PermitDraft {
   const until = new Date(now.getTime() + usualHours * 3_600_000);
@@ -41,8 +27,7 @@ export function emptyPermit(timeZone: string, now = new Date()): PermitDraft {
 
 /** From when until when the permit is valid, as instants. */
 export function permitValidity({ from, until }: PermitDraft, timeZone: string) {
-  const instant = (shown: string) => instantOf(shown.slice(0, 10), shown.slice(11, 16), timeZone);
-  return { validFrom: instant(from), validUntil: instant(until) };
+  return { validFrom: siteInstant(from, timeZone), validUntil: siteInstant(until, timeZone) };
 }
 
 /** The text that says what a permit still lacks. */
