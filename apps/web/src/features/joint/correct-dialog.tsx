@@ -8,7 +8,7 @@ import { Checkbox } from '../../ui/checkbox.tsx';
 import { DateField } from '../../ui/date-field.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { TextField } from '../../ui/text-field.tsx';
-import { correctable, setAt } from './correctable.ts';
+import { correctable, corrected, valueAt } from './correctable.ts';
 import { DecisionDialog } from './decision-dialog.tsx';
 import { useEventSentence } from './use-event-sentence.ts';
 
@@ -28,7 +28,8 @@ export function CorrectDialog({ page, entry, onClose }: Props) {
   const correct = useCommand('corrected');
   const timeZone = useCurrentShutdown()?.timeZone ?? 'UTC';
   const [payload, setPayload] = useState(entry.payload as Record<string, unknown>);
-  const fields = correctable(payload);
+  // From the record itself: a value that is changed twice follows the record's own unit.
+  const fields = correctable(entry.payload).map((field) => ({ ...field, value: valueAt(payload, field.path) }));
   const changed = JSON.stringify(payload) !== JSON.stringify(entry.payload);
   return (
     <DecisionDialog
@@ -51,9 +52,10 @@ export function CorrectDialog({ page, entry, onClose }: Props) {
         )
       }
     >
-      {fields.map(({ path, label, value }) => {
-        const change = (next: unknown) =>
-          setPayload((current) => setAt(current, path, next) as Record<string, unknown>);
+      {fields.map((field) => {
+        const { path, label, value } = field;
+        const change = (next: string | number | boolean) =>
+          setPayload((current) => corrected(current, field, next) as Record<string, unknown>);
         const key = path.join('.');
         if (typeof value === 'boolean') return <Checkbox key={key} label={label} checked={value} onChange={change} />;
         if (typeof value === 'number')

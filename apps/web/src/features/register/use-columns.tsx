@@ -16,6 +16,7 @@ export function useColumns(search: RegisterSearch, rows: readonly JointRow[]): r
   const text = useText('register');
   const trade = useTrade();
   const format = useFormat();
+  const widest = useMediaQuery('(min-width: 96rem)');
   const wide = useMediaQuery('(min-width: 84rem)');
   const middle = useMediaQuery('(min-width: 68rem)');
   const { sort = 'tag', descending } = search;
@@ -23,7 +24,7 @@ export function useColumns(search: RegisterSearch, rows: readonly JointRow[]): r
   return useMemo(() => {
     const sorted = (each: RegisterSort) =>
       each !== sort ? 'none' : descending === 'true' ? 'descending' : 'ascending';
-    const columns: (VirtualColumn<JointRow> & { readonly from?: 'middle' | 'wide' })[] = [
+    const columns: (VirtualColumn<JointRow> & { readonly from?: 'middle' | 'wide' | 'widest' })[] = [
       {
         key: 'tag',
         header: text('column-tag'),
@@ -50,7 +51,7 @@ export function useColumns(search: RegisterSearch, rows: readonly JointRow[]): r
         key: 'gasket',
         header: text('column-gasket'),
         width: 'minmax(7.1rem, 0.3fr)',
-        from: 'wide',
+        from: 'widest',
         cell: (row) => trade.word('family', row.gasketFamily),
       },
       {
@@ -101,8 +102,9 @@ export function useColumns(search: RegisterSearch, rows: readonly JointRow[]): r
           ),
       },
     ];
-    return columns.filter(({ from }) => from === undefined || (from === 'middle' ? middle : wide));
-  }, [text, trade, format, wide, middle, sort, descending, tagTrack]);
+    const room = { middle, wide, widest };
+    return columns.filter(({ from }) => from === undefined || room[from]);
+  }, [text, trade, format, widest, wide, middle, sort, descending, tagTrack]);
 }
 
 function flangeCell(row: JointRow, trade: ReturnType<typeof useTrade>): string {
