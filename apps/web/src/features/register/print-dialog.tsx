@@ -107,7 +107,8 @@ function PrintedFile({ file }: { file: SheetsFile }) {
       </Link>{' '}
       <span className={styles.soft}>
         {text('print-file-facts', {
-          sheets: format.count(file.sheets),
+          count: file.sheets,
+          shown: format.count(file.sheets),
           pages: format.count(file.pages),
           size: format.bytes(file.size),
         })}
