@@ -12,10 +12,13 @@ export interface LaunchedServer {
   readonly stop: () => Promise<void>;
 }
 
-const root = fileURLToPath(new URL('../../..', import.meta.url));
+const here = fileURLToPath(new URL('../../..', import.meta.url));
 
-/** Starts the built server on a data folder of its own in the temp folder and on a free port. */
-export async function launchServer(words: readonly string[]): Promise<LaunchedServer> {
+/**
+ * Starts the built server on a data folder of its own in the temp folder and on a free port.
+ * @param root of the repository, where this file is bundled elsewhere
+ */
+export async function launchServer(words: readonly string[], root = here): Promise<LaunchedServer> {
   const data = mkdtempSync(join(tmpdir(), 'seatwell-browser-'));
   const child = spawn(
     process.execPath,
