@@ -23,6 +23,12 @@ export async function fillRegister(databaseUrl: string, jointId: string, joints:
      FROM joint j, generate_series(1, ${joints - 1}) n WHERE j.joint_id = $1`,
     [jointId],
   );
+  // The counts by stage that the register's total is read from.
+  await client.query("DELETE FROM rollup WHERE dimension = 'shutdown'");
+  await client.query(
+    `INSERT INTO rollup (site_id, shutdown_id, dimension, key, stage, count)
+     SELECT site_id, shutdown_id, 'shutdown', shutdown_id, stage, count(*) FROM joint GROUP BY site_id, shutdown_id, stage`,
+  );
   await client.query('VACUUM ANALYZE joint');
   await client.end();
 }
