@@ -75,7 +75,7 @@ describe('what a make waits for', () => {
   });
 
   it('nothing on a void joint', () => {
-    expect(waiting(toldTo('open').record('joint-voided')).code).toBe('nothing');
+    expect(waiting(toldTo('released').record('joint-voided')).code).toBe('nothing');
   });
 });
 
@@ -143,7 +143,7 @@ describe('what comes next', () => {
     );
     expect(nextStep(toldTo('open').make())).not.toEqual(expect.arrayContaining(['nipped-up']));
     expect(nextStep(toldTo('every pass').make())).toContain('final-round-recorded');
-    expect(nextStep(toldTo('open').record('make-cancelled').make())).toEqual([]);
+    expect(nextStep(toldTo('released').record('make-cancelled').make())).toEqual([]);
   });
 
   it('says where tightening begins: nowhere on an open joint, at the final round after the passes', () => {

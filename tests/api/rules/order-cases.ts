@@ -35,6 +35,9 @@ export const ORDER_CASES: RuleCases = {
     'engineered.target-for-stack',
   ]),
   'released.engineered-first': tooEarly('break-released', 'procedure assigned', 'engineered'),
+  'register.begun-work-stays': asked('make-cancelled', (shutdown) => taleTo(shutdown, 'open'), {
+    satisfied: { given: (shutdown) => taleTo(shutdown, 'released') },
+  }),
   'open.released-first': asked('opened', (shutdown) => taleTo(shutdown, 'engineered'), {
     satisfied: { first: (tale) => tale.goOn('released', 'engineered') },
     beside: ['open.permit-in-force'],

@@ -9,6 +9,7 @@ import { openRules } from './open.ts';
 import { orderAndHoldRules } from './order.ts';
 import { passesRules } from './passes.ts';
 import { provenRules } from './proven.ts';
+import { registerRules } from './register.ts';
 import { releasedRules } from './released.ts';
 import type { Rule } from './rule.ts';
 import { tightRules } from './tight.ts';
@@ -17,6 +18,7 @@ import { toolRules } from './tools.ts';
 /** Every rule about a make except those about deviations, which look rules up here. */
 export const RULES_ABOUT_WORK: readonly Rule[] = [
   ...orderAndHoldRules,
+  ...registerRules,
   ...engineeredRules,
   ...releasedRules,
   ...openRules,

@@ -207,6 +207,7 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     { around: { actorRoles: ['coordinator'] } },
     { story: onHold('open') },
   ),
+  'register.begun-work-stays': at('released', 'make-cancelled', { story: () => toldTo('open') }),
   'make.in-work': at('released', 'opened', { story: () => toldTo('released').record('joint-voided') }),
   'make.pressure-off': at('tight', 'loosened', { story: leaking }, { story: releasedAgain }),
 

@@ -187,6 +187,9 @@ export function take(story: Story, step: Step): EventType | null {
   const make = makeToWorkOn(story.state) ?? story.make();
   const { what, which, how } = step;
   const anything = (): Proposal => {
+    // Before anything was done on it a make may still be ended; afterwards a rule stops that.
+    const untouched = make.openedAt === null && make.fitted === null && make.passes.length === 0;
+    if (untouched && what > 0.985) return { type: pick(ENDS, which) } as Proposal;
     const type = pick(TYPES, which) ?? 'hold-placed';
     // What ends the life of a joint comes rarely, or nothing else would come.
     return (ENDS.includes(type) && how > 0.75 ? { type: 'hold-placed' } : { type }) as Proposal;
