@@ -1,7 +1,9 @@
 // `npm test`: all tests, the browser included, kind by kind so that a failure names its kind.
 // `npm test -- api browser` runs those kinds only.
 import { spawnSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -17,8 +19,13 @@ function run(command, args) {
 const built = existsSync(`${root}/apps/server/dist/main.js`) && existsSync(`${root}/apps/web/dist/index.html`);
 if (chosen.some((kind) => ['faults', 'browser'].includes(kind)) || !built) run('npm', ['run', 'build']);
 
+const reports = mkdtempSync(join(tmpdir(), 'seatwell-reports-'));
+process.on('exit', () => rmSync(reports, { recursive: true, force: true }));
+
+let passed = 0;
 for (const kind of chosen) {
   console.log(`\n=== ${kind} tests`);
+  const report = join(reports, `${kind}.json`);
   run(process.execPath, [
     'node_modules/vitest/vitest.mjs',
     'run',
@@ -26,5 +33,11 @@ for (const kind of chosen) {
     'tests/vitest.config.ts',
     '--project',
     kind,
+    '--reporter=default',
+    '--reporter=json',
+    `--outputFile.json=${report}`,
   ]);
+  passed += JSON.parse(readFileSync(report, 'utf8')).numPassedTests;
 }
+// A kind that fails ends the run above.
+console.log(`\n${passed} passed, 0 failed`);
