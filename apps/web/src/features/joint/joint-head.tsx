@@ -69,7 +69,7 @@ function StageBlock({ page, make }: { page: JointPage; make: MakeAnswer }) {
         .filter((flag) => flag.code !== 'part-tight')
         .map((flag) => (
           <span key={`${flag.code} ${flag.detail}`} className={styles.flag} data-tone={toneOf(flag.code)}>
-            {`${trade.word('flag', flag.code)}: ${flag.detail}`}
+            {`${trade.word('flag', flag.code)}: ${flag.detail.replaceAll(INSTANT, (instant) => format.dayTime(instant))}`}
           </span>
         ))}
       <span className={styles.soft}>
@@ -78,6 +78,9 @@ function StageBlock({ page, make }: { page: JointPage; make: MakeAnswer }) {
     </div>
   );
 }
+
+/** Details of flags carry instants as the record has them. */
+const INSTANT = /\d{4}-\d\d-\d\dT[\d:.]+Z/g;
 
 const danger = new Set(['leaking', 'on-hold', 'rejected', 'punch-A']);
 const toneOf = (code: string) => (danger.has(code) ? 'stop' : 'attention');

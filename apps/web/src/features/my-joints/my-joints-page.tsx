@@ -95,8 +95,13 @@ function Cards(props: { title: string; rows: readonly MyJointRow[]; primaryFirst
   );
 }
 
+/** What waits for others is long and seldom read: the first of it, and the rest on request. */
+const WAITING_SHOWN = 12;
+
 function Waiting({ rows }: { rows: readonly MyJointRow[] }) {
   const text = useText('mine');
+  const format = useFormat();
+  const [all, setAll] = useState(false);
   const trade = useTrade();
   const shutdownId = useShutdownId();
   if (rows.length === 0) return null;
@@ -104,7 +109,7 @@ function Waiting({ rows }: { rows: readonly MyJointRow[] }) {
     <section className={styles.group} aria-label={text('waiting-group')}>
       <h2>{text('waiting-group')}</h2>
       <ul className={styles.list}>
-        {rows.map((row) => {
+        {(all ? rows : rows.slice(0, WAITING_SHOWN)).map((row) => {
           const wait = row.blockedBy ?? row.waitsFor;
           return (
             <li key={row.jointId} className={styles.row}>
@@ -120,6 +125,11 @@ function Waiting({ rows }: { rows: readonly MyJointRow[] }) {
           );
         })}
       </ul>
+      {!all && rows.length > WAITING_SHOWN && (
+        <Button onClick={() => setAll(true)}>
+          {text('waiting-more', { count: format.count(rows.length - WAITING_SHOWN) })}
+        </Button>
+      )}
     </section>
   );
 }
