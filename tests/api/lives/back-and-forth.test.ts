@@ -125,7 +125,11 @@ describe('a found joint', () => {
     expect((await found.state()).criticality).toBe('A');
     expect(refusedBy(await found.say('procedure-assigned'))).toEqual(['engineered.bolt-count']);
     await found.tell('joint-specified', { change: { specification: specification(), criticality: 'C' } });
-    await found.goOn('checked', 'listed');
+    await found.goOn('nipped up', 'listed');
+    // A flange that is being worked on does not leave the register by being merged.
+    const tooEarly = await found.say('joint-merged', { by: coordinator, change: { intoJointId: listed.jointId } });
+    expect(refusedBy(tooEarly)).toEqual(['register.begun-work-stays']);
+    await found.goOn('checked', 'nipped up');
     expect(await found.stage()).toBe('checked');
 
     const unknown = await found.say('joint-merged', { change: { intoJointId: uuidv7() } });
