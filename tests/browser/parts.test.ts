@@ -197,10 +197,14 @@ describe('asking', () => {
       await opener.focus();
       await page.keyboard.press('Enter');
       await page.getByRole('dialog').waitFor();
+      const focusInside = () => page.evaluate(() => document.activeElement?.closest('[role=dialog]') !== null);
+      await expect.poll(focusInside).toBe(true);
+      // Half faded in, its contrast is that of a moment.
+      await page.evaluate(() => Promise.all(document.getAnimations().map((animation) => animation.finished)));
       expect(await violations(page)).toEqual([]);
       for (let step = 0; step < 6; step += 1) {
         await page.keyboard.press('Tab');
-        expect(await page.evaluate(() => document.activeElement?.closest('[role=dialog]') !== null)).toBe(true);
+        expect(await focusInside()).toBe(true);
       }
       await page.keyboard.press('Escape');
       await page.getByRole('dialog').waitFor({ state: 'detached' });
