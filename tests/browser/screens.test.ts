@@ -52,6 +52,7 @@ test('the checks find what is wrong with a page', async () => {
   await page.evaluate(() => {
     const image = document.createElement('img');
     image.style.inlineSize = '2000px';
+    image.style.maxInlineSize = 'none';
     image.style.blockSize = '10px';
     document.querySelector('main')?.append(image);
     console.error('something broke');

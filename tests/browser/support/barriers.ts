@@ -4,8 +4,20 @@ import type { Page } from 'playwright-core';
 
 const source = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
+/** Waits until nothing fades or moves any more: half faded in, a colour is that of a moment. What runs for ever does not count. */
+export const atRest = (page: Page): Promise<unknown> =>
+  page.evaluate(() =>
+    Promise.all(
+      document
+        .getAnimations()
+        .filter((animation) => animation.effect?.getComputedTiming().endTime !== Number.POSITIVE_INFINITY)
+        .map((animation) => animation.finished.catch(() => {})),
+    ),
+  );
+
 /** What axe finds as serious or critical against WCAG 2.2 A and AA, in words. */
 export async function barriers(page: Page): Promise<string[]> {
+  await atRest(page);
   await page.evaluate(source);
   return page.evaluate(async () => {
     const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
