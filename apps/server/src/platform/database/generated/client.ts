@@ -152,6 +152,11 @@ export type Account = Prisma.AccountModel
  */
 export type Session = Prisma.SessionModel
 /**
+ * Model SignInAddress
+ * Wrong sign-ins by the address they came from, so that every replica slows the same one down.
+ */
+export type SignInAddress = Prisma.SignInAddressModel
+/**
  * Model RoleGrant
  * 
  */
@@ -211,3 +216,8 @@ export type ImportRow = Prisma.ImportRowModel
  * The column choices made for a set of headers, remembered for the next file that looks the same.
  */
 export type ImportMapping = Prisma.ImportMappingModel
+/**
+ * Model Upkeep
+ * What the commands backup, restore and verify did, for the operator's page.
+ */
+export type Upkeep = Prisma.UpkeepModel

@@ -419,6 +419,7 @@ export const ModelName = {
   Person: 'Person',
   Account: 'Account',
   Session: 'Session',
+  SignInAddress: 'SignInAddress',
   RoleGrant: 'RoleGrant',
   Qualification: 'Qualification',
   Tool: 'Tool',
@@ -430,7 +431,8 @@ export const ModelName = {
   Job: 'Job',
   ImportDraft: 'ImportDraft',
   ImportRow: 'ImportRow',
-  ImportMapping: 'ImportMapping'
+  ImportMapping: 'ImportMapping',
+  Upkeep: 'Upkeep'
 } as const
 
 export type ModelName = (typeof ModelName)[keyof typeof ModelName]
@@ -446,7 +448,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "site" | "shutdown" | "streamHead" | "event" | "eventRow" | "area" | "system" | "crew" | "jointPlace" | "joint" | "make" | "makePack" | "testPack" | "permit" | "talk" | "punchItem" | "item" | "blind" | "rollup" | "person" | "account" | "session" | "roleGrant" | "qualification" | "tool" | "calibration" | "procedureRevision" | "targetTable" | "sourcedData" | "storedFile" | "job" | "importDraft" | "importRow" | "importMapping"
+    modelProps: "site" | "shutdown" | "streamHead" | "event" | "eventRow" | "area" | "system" | "crew" | "jointPlace" | "joint" | "make" | "makePack" | "testPack" | "permit" | "talk" | "punchItem" | "item" | "blind" | "rollup" | "person" | "account" | "session" | "signInAddress" | "roleGrant" | "qualification" | "tool" | "calibration" | "procedureRevision" | "targetTable" | "sourcedData" | "storedFile" | "job" | "importDraft" | "importRow" | "importMapping" | "upkeep"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -2078,6 +2080,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         }
       }
     }
+    SignInAddress: {
+      payload: Prisma.$SignInAddressPayload<ExtArgs>
+      fields: Prisma.SignInAddressFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.SignInAddressFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SignInAddressPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.SignInAddressFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SignInAddressPayload>
+        }
+        findFirst: {
+          args: Prisma.SignInAddressFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SignInAddressPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.SignInAddressFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SignInAddressPayload>
+        }
+        findMany: {
+          args: Prisma.SignInAddressFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SignInAddressPayload>[]
+        }
+        create: {
+          args: Prisma.SignInAddressCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SignInAddressPayload>
+        }
+        createMany: {
+          args: Prisma.SignInAddressCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.SignInAddressCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SignInAddressPayload>[]
+        }
+        delete: {
+          args: Prisma.SignInAddressDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SignInAddressPayload>
+        }
+        update: {
+          args: Prisma.SignInAddressUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SignInAddressPayload>
+        }
+        deleteMany: {
+          args: Prisma.SignInAddressDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.SignInAddressUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.SignInAddressUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SignInAddressPayload>[]
+        }
+        upsert: {
+          args: Prisma.SignInAddressUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SignInAddressPayload>
+        }
+        aggregate: {
+          args: Prisma.SignInAddressAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateSignInAddress>
+        }
+        groupBy: {
+          args: Prisma.SignInAddressGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.SignInAddressGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.SignInAddressCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.SignInAddressCountAggregateOutputType> | number
+        }
+      }
+    }
     RoleGrant: {
       payload: Prisma.$RoleGrantPayload<ExtArgs>
       fields: Prisma.RoleGrantFieldRefs
@@ -2966,6 +3042,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         }
       }
     }
+    Upkeep: {
+      payload: Prisma.$UpkeepPayload<ExtArgs>
+      fields: Prisma.UpkeepFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.UpkeepFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$UpkeepPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.UpkeepFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$UpkeepPayload>
+        }
+        findFirst: {
+          args: Prisma.UpkeepFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$UpkeepPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.UpkeepFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$UpkeepPayload>
+        }
+        findMany: {
+          args: Prisma.UpkeepFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$UpkeepPayload>[]
+        }
+        create: {
+          args: Prisma.UpkeepCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$UpkeepPayload>
+        }
+        createMany: {
+          args: Prisma.UpkeepCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.UpkeepCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$UpkeepPayload>[]
+        }
+        delete: {
+          args: Prisma.UpkeepDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$UpkeepPayload>
+        }
+        update: {
+          args: Prisma.UpkeepUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$UpkeepPayload>
+        }
+        deleteMany: {
+          args: Prisma.UpkeepDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.UpkeepUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.UpkeepUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$UpkeepPayload>[]
+        }
+        upsert: {
+          args: Prisma.UpkeepUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$UpkeepPayload>
+        }
+        aggregate: {
+          args: Prisma.UpkeepAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateUpkeep>
+        }
+        groupBy: {
+          args: Prisma.UpkeepGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.UpkeepGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.UpkeepCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.UpkeepCountAggregateOutputType> | number
+        }
+      }
+    }
   }
 } & {
   other: {
@@ -3010,7 +3160,8 @@ export const SiteScalarFieldEnum = {
   name: 'name',
   timeZone: 'timeZone',
   units: 'units',
-  createdAt: 'createdAt'
+  createdAt: 'createdAt',
+  retention: 'retention'
 } as const
 
 export type SiteScalarFieldEnum = (typeof SiteScalarFieldEnum)[keyof typeof SiteScalarFieldEnum]
@@ -3389,6 +3540,18 @@ export const SessionScalarFieldEnum = {
 export type SessionScalarFieldEnum = (typeof SessionScalarFieldEnum)[keyof typeof SessionScalarFieldEnum]
 
 
+export const SignInAddressScalarFieldEnum = {
+  siteId: 'siteId',
+  address: 'address',
+  failures: 'failures',
+  countedFrom: 'countedFrom',
+  lastAt: 'lastAt',
+  blockedUntil: 'blockedUntil'
+} as const
+
+export type SignInAddressScalarFieldEnum = (typeof SignInAddressScalarFieldEnum)[keyof typeof SignInAddressScalarFieldEnum]
+
+
 export const RoleGrantScalarFieldEnum = {
   siteId: 'siteId',
   grantId: 'grantId',
@@ -3561,6 +3724,19 @@ export const ImportMappingScalarFieldEnum = {
 } as const
 
 export type ImportMappingScalarFieldEnum = (typeof ImportMappingScalarFieldEnum)[keyof typeof ImportMappingScalarFieldEnum]
+
+
+export const UpkeepScalarFieldEnum = {
+  siteId: 'siteId',
+  runId: 'runId',
+  kind: 'kind',
+  outcome: 'outcome',
+  startedAt: 'startedAt',
+  endedAt: 'endedAt',
+  details: 'details'
+} as const
+
+export type UpkeepScalarFieldEnum = (typeof UpkeepScalarFieldEnum)[keyof typeof UpkeepScalarFieldEnum]
 
 
 export const SortOrder = {
@@ -3894,6 +4070,7 @@ export type GlobalOmitConfig = {
   person?: Prisma.PersonOmit
   account?: Prisma.AccountOmit
   session?: Prisma.SessionOmit
+  signInAddress?: Prisma.SignInAddressOmit
   roleGrant?: Prisma.RoleGrantOmit
   qualification?: Prisma.QualificationOmit
   tool?: Prisma.ToolOmit
@@ -3906,6 +4083,7 @@ export type GlobalOmitConfig = {
   importDraft?: Prisma.ImportDraftOmit
   importRow?: Prisma.ImportRowOmit
   importMapping?: Prisma.ImportMappingOmit
+  upkeep?: Prisma.UpkeepOmit
 }
 
 /* Types for Logging */

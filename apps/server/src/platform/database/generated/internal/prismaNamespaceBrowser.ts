@@ -73,6 +73,7 @@ export const ModelName = {
   Person: 'Person',
   Account: 'Account',
   Session: 'Session',
+  SignInAddress: 'SignInAddress',
   RoleGrant: 'RoleGrant',
   Qualification: 'Qualification',
   Tool: 'Tool',
@@ -84,7 +85,8 @@ export const ModelName = {
   Job: 'Job',
   ImportDraft: 'ImportDraft',
   ImportRow: 'ImportRow',
-  ImportMapping: 'ImportMapping'
+  ImportMapping: 'ImportMapping',
+  Upkeep: 'Upkeep'
 } as const
 
 export type ModelName = (typeof ModelName)[keyof typeof ModelName]
@@ -108,7 +110,8 @@ export const SiteScalarFieldEnum = {
   name: 'name',
   timeZone: 'timeZone',
   units: 'units',
-  createdAt: 'createdAt'
+  createdAt: 'createdAt',
+  retention: 'retention'
 } as const
 
 export type SiteScalarFieldEnum = (typeof SiteScalarFieldEnum)[keyof typeof SiteScalarFieldEnum]
@@ -487,6 +490,18 @@ export const SessionScalarFieldEnum = {
 export type SessionScalarFieldEnum = (typeof SessionScalarFieldEnum)[keyof typeof SessionScalarFieldEnum]
 
 
+export const SignInAddressScalarFieldEnum = {
+  siteId: 'siteId',
+  address: 'address',
+  failures: 'failures',
+  countedFrom: 'countedFrom',
+  lastAt: 'lastAt',
+  blockedUntil: 'blockedUntil'
+} as const
+
+export type SignInAddressScalarFieldEnum = (typeof SignInAddressScalarFieldEnum)[keyof typeof SignInAddressScalarFieldEnum]
+
+
 export const RoleGrantScalarFieldEnum = {
   siteId: 'siteId',
   grantId: 'grantId',
@@ -659,6 +674,19 @@ export const ImportMappingScalarFieldEnum = {
 } as const
 
 export type ImportMappingScalarFieldEnum = (typeof ImportMappingScalarFieldEnum)[keyof typeof ImportMappingScalarFieldEnum]
+
+
+export const UpkeepScalarFieldEnum = {
+  siteId: 'siteId',
+  runId: 'runId',
+  kind: 'kind',
+  outcome: 'outcome',
+  startedAt: 'startedAt',
+  endedAt: 'endedAt',
+  details: 'details'
+} as const
+
+export type UpkeepScalarFieldEnum = (typeof UpkeepScalarFieldEnum)[keyof typeof UpkeepScalarFieldEnum]
 
 
 export const SortOrder = {

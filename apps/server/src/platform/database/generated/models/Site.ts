@@ -46,6 +46,7 @@ export type SiteCountAggregateOutputType = {
   timeZone: number
   units: number
   createdAt: number
+  retention: number
   _all: number
 }
 
@@ -72,6 +73,7 @@ export type SiteCountAggregateInputType = {
   timeZone?: true
   units?: true
   createdAt?: true
+  retention?: true
   _all?: true
 }
 
@@ -153,6 +155,7 @@ export type SiteGroupByOutputType = {
   timeZone: string
   units: string
   createdAt: Date
+  retention: runtime.JsonValue
   _count: SiteCountAggregateOutputType | null
   _min: SiteMinAggregateOutputType | null
   _max: SiteMaxAggregateOutputType | null
@@ -182,6 +185,7 @@ export type SiteWhereInput = {
   timeZone?: Prisma.StringFilter<"Site"> | string
   units?: Prisma.StringFilter<"Site"> | string
   createdAt?: Prisma.DateTimeFilter<"Site"> | Date | string
+  retention?: Prisma.JsonFilter<"Site">
 }
 
 export type SiteOrderByWithRelationInput = {
@@ -190,6 +194,7 @@ export type SiteOrderByWithRelationInput = {
   timeZone?: Prisma.SortOrder
   units?: Prisma.SortOrder
   createdAt?: Prisma.SortOrder
+  retention?: Prisma.SortOrder
 }
 
 export type SiteWhereUniqueInput = Prisma.AtLeast<{
@@ -201,6 +206,7 @@ export type SiteWhereUniqueInput = Prisma.AtLeast<{
   timeZone?: Prisma.StringFilter<"Site"> | string
   units?: Prisma.StringFilter<"Site"> | string
   createdAt?: Prisma.DateTimeFilter<"Site"> | Date | string
+  retention?: Prisma.JsonFilter<"Site">
 }, "siteId">
 
 export type SiteOrderByWithAggregationInput = {
@@ -209,6 +215,7 @@ export type SiteOrderByWithAggregationInput = {
   timeZone?: Prisma.SortOrder
   units?: Prisma.SortOrder
   createdAt?: Prisma.SortOrder
+  retention?: Prisma.SortOrder
   _count?: Prisma.SiteCountOrderByAggregateInput
   _max?: Prisma.SiteMaxOrderByAggregateInput
   _min?: Prisma.SiteMinOrderByAggregateInput
@@ -223,6 +230,7 @@ export type SiteScalarWhereWithAggregatesInput = {
   timeZone?: Prisma.StringWithAggregatesFilter<"Site"> | string
   units?: Prisma.StringWithAggregatesFilter<"Site"> | string
   createdAt?: Prisma.DateTimeWithAggregatesFilter<"Site"> | Date | string
+  retention?: Prisma.JsonWithAggregatesFilter<"Site">
 }
 
 export type SiteCreateInput = {
@@ -231,6 +239,7 @@ export type SiteCreateInput = {
   timeZone: string
   units?: string
   createdAt: Date | string
+  retention?: Prisma.JsonNullValueInput | runtime.InputJsonValue
 }
 
 export type SiteUncheckedCreateInput = {
@@ -239,6 +248,7 @@ export type SiteUncheckedCreateInput = {
   timeZone: string
   units?: string
   createdAt: Date | string
+  retention?: Prisma.JsonNullValueInput | runtime.InputJsonValue
 }
 
 export type SiteUpdateInput = {
@@ -247,6 +257,7 @@ export type SiteUpdateInput = {
   timeZone?: Prisma.StringFieldUpdateOperationsInput | string
   units?: Prisma.StringFieldUpdateOperationsInput | string
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  retention?: Prisma.JsonNullValueInput | runtime.InputJsonValue
 }
 
 export type SiteUncheckedUpdateInput = {
@@ -255,6 +266,7 @@ export type SiteUncheckedUpdateInput = {
   timeZone?: Prisma.StringFieldUpdateOperationsInput | string
   units?: Prisma.StringFieldUpdateOperationsInput | string
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  retention?: Prisma.JsonNullValueInput | runtime.InputJsonValue
 }
 
 export type SiteCreateManyInput = {
@@ -263,6 +275,7 @@ export type SiteCreateManyInput = {
   timeZone: string
   units?: string
   createdAt: Date | string
+  retention?: Prisma.JsonNullValueInput | runtime.InputJsonValue
 }
 
 export type SiteUpdateManyMutationInput = {
@@ -271,6 +284,7 @@ export type SiteUpdateManyMutationInput = {
   timeZone?: Prisma.StringFieldUpdateOperationsInput | string
   units?: Prisma.StringFieldUpdateOperationsInput | string
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  retention?: Prisma.JsonNullValueInput | runtime.InputJsonValue
 }
 
 export type SiteUncheckedUpdateManyInput = {
@@ -279,6 +293,7 @@ export type SiteUncheckedUpdateManyInput = {
   timeZone?: Prisma.StringFieldUpdateOperationsInput | string
   units?: Prisma.StringFieldUpdateOperationsInput | string
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  retention?: Prisma.JsonNullValueInput | runtime.InputJsonValue
 }
 
 export type SiteCountOrderByAggregateInput = {
@@ -287,6 +302,7 @@ export type SiteCountOrderByAggregateInput = {
   timeZone?: Prisma.SortOrder
   units?: Prisma.SortOrder
   createdAt?: Prisma.SortOrder
+  retention?: Prisma.SortOrder
 }
 
 export type SiteMaxOrderByAggregateInput = {
@@ -321,6 +337,7 @@ export type SiteSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = r
   timeZone?: boolean
   units?: boolean
   createdAt?: boolean
+  retention?: boolean
 }, ExtArgs["result"]["site"]>
 
 export type SiteSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -329,6 +346,7 @@ export type SiteSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   timeZone?: boolean
   units?: boolean
   createdAt?: boolean
+  retention?: boolean
 }, ExtArgs["result"]["site"]>
 
 export type SiteSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -337,6 +355,7 @@ export type SiteSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   timeZone?: boolean
   units?: boolean
   createdAt?: boolean
+  retention?: boolean
 }, ExtArgs["result"]["site"]>
 
 export type SiteSelectScalar = {
@@ -345,9 +364,10 @@ export type SiteSelectScalar = {
   timeZone?: boolean
   units?: boolean
   createdAt?: boolean
+  retention?: boolean
 }
 
-export type SiteOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"siteId" | "name" | "timeZone" | "units" | "createdAt", ExtArgs["result"]["site"]>
+export type SiteOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"siteId" | "name" | "timeZone" | "units" | "createdAt" | "retention", ExtArgs["result"]["site"]>
 
 export type $SitePayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "Site"
@@ -358,6 +378,10 @@ export type $SitePayload<ExtArgs extends runtime.Types.Extensions.InternalArgs =
     timeZone: string
     units: string
     createdAt: Date
+    /**
+     * how long sessions last and traces of signing in are kept; what is not set has its default
+     */
+    retention: runtime.JsonValue
   }, ExtArgs["result"]["site"]>
   composites: {}
 }
@@ -786,6 +810,7 @@ export interface SiteFieldRefs {
   readonly timeZone: Prisma.FieldRef<"Site", 'String'>
   readonly units: Prisma.FieldRef<"Site", 'String'>
   readonly createdAt: Prisma.FieldRef<"Site", 'DateTime'>
+  readonly retention: Prisma.FieldRef<"Site", 'Json'>
 }
     
 
