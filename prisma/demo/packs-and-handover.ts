@@ -60,7 +60,7 @@ function schedulePack(
   places: Places,
 ): void {
   const { story, cast, timetable, tools } = stage;
-  const { inspector, coordinator } = cast.by;
+  const { inspector, coordinator, operations } = cast.by;
   const versionOf = async () =>
     (await story.db.query<{ version: number }>('SELECT version FROM test_pack WHERE pack_id = $1', [packId])).rows[0]
       ?.version ?? 0;
@@ -129,15 +129,11 @@ function schedulePack(
   );
   const systemId = places.systems[code];
   if (code !== '30-02' || !systemId) return;
-  timetable.put(hoursAfter(readAt, 6), () =>
-    story.list(
-      coordinator,
-      'handed-over',
-      own.map((joint) => ({
-        jointId: joint.jointId,
-        makeId: finalOf(joint).makeId,
-        payload: { systemId, exceptions: [] },
-      })),
-    ),
-  );
+  const handOver = own.map((joint) => ({
+    jointId: joint.jointId,
+    makeId: finalOf(joint).makeId,
+    payload: { systemId, exceptions: [] },
+  }));
+  timetable.put(hoursAfter(readAt, 6), () => story.list(coordinator, 'hand-over-offered', handOver));
+  timetable.put(hoursAfter(readAt, 7), () => story.list(operations, 'handed-over', handOver));
 }

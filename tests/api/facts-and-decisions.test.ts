@@ -140,8 +140,8 @@ describe('a decision', () => {
     const tale = await taleTo(shutdown, 'proven');
     const versionSeen = (await tale.state()).version;
     const answers = await Promise.all([
-      tale.say('handed-over', { versionSeen }),
-      tale.say('handed-over', { versionSeen, by: shutdown.operations }),
+      tale.say('hand-over-offered', { versionSeen }),
+      tale.say('hand-over-offered', { versionSeen, change: { exceptions: ['Paint'] } }),
       tale.say('revoked', { versionSeen }),
     ]);
     expect(answers.map((answer) => answer.status).sort()).toEqual([200, 409, 409]);

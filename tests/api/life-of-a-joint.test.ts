@@ -27,7 +27,9 @@ describe('a plain joint', () => {
     expect(await stage()).toBe('checked');
     await testAndProve(shutdown, [joint]);
     expect(await stage()).toBe('proven');
-    await must(shutdown.coordinator, 'handed-over', { systemId: shutdown.systemId, exceptions: [] });
+    await must(shutdown.coordinator, 'hand-over-offered', { systemId: shutdown.systemId, exceptions: [] });
+    expect(await stage()).toBe('proven');
+    await must(shutdown.operations, 'handed-over', { systemId: shutdown.systemId, exceptions: [] });
     expect(await stage()).toBe('handed-over');
   });
 });

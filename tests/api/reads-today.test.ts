@@ -333,7 +333,7 @@ describe('a pack and its system', () => {
     expect(system.zeros).toMatchObject({ notProven: 4, temporaryBlindsIn: 1, unclosedA: 0 });
     expect(system.notProven.map((joint) => joint.tag)).toContain('U41-HX3-07');
     expect(system.temporaryBlindsIn).toMatchObject([{ number: 'B-7', joint: { tag: 'U41-HX3-08' } }]);
-    expect(system.actions.find((action) => action.type === 'handed-over')).toMatchObject({
+    expect(system.actions.find((action) => action.type === 'hand-over-offered')).toMatchObject({
       allowed: false,
       reason: { code: 'not-zero' },
     });

@@ -223,13 +223,18 @@ describe('one joint, by those who work it, each at their own screen', () => {
     await expect.poll(stage).toBe('proven');
   });
 
-  it('is handed over with its system', async () => {
+  it('is offered to operations and taken over with its system', async () => {
     const coordinator = await plant.signIn(plant.shutdown.coordinator, desk);
     await coordinator.goto(plant.at(`/systems/${plant.shutdown.systemId}/hand-over`));
-    await button(coordinator, /Look and hand over/).waitFor();
+    await button(coordinator, /Look and offer/).waitFor();
     await picture(coordinator, '20-hand-over');
-    await button(coordinator, /Look and hand over/).click();
+    await button(coordinator, /Look and offer/).click();
     await sign(coordinator, 'Sign');
+    const operations = await plant.signIn(plant.shutdown.operations, desk);
+    await operations.goto(plant.at(`/systems/${plant.shutdown.systemId}/hand-over`));
+    await operations.getByText(/^Offered by/).waitFor();
+    await button(operations, /Look and take over/).click();
+    await sign(operations, 'Sign');
     await expect.poll(stage).toBe('handed-over');
   });
 });

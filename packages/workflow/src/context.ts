@@ -138,6 +138,8 @@ export interface RuleContext {
   /** joints of the same lot (pack, crew, procedure, shift) with a rejected check, by tag */
   readonly lotRejections: readonly string[];
   readonly unclosedPunchA: number;
+  /** the joint that a found joint is merged with, and its make to work on; null = there is none with this id */
+  readonly mergeInto?: { readonly joint: JointState; readonly make: MakeState | null } | null;
   /** the event that a correction, revocation or settlement names; null = there is none with this id */
   readonly named?: NamedEvent | null;
 }

@@ -5,6 +5,7 @@ export * from './derived/flags.ts';
 export * from './derived/makes.ts';
 export * from './derived/waits.ts';
 export { foldHistory, foldJoint, needsFullFold } from './fold/history.ts';
+export { isWorkedOn, mergedWork } from './fold/merge.ts';
 export { ORDER_CODES, type OutOfOrder, outOfOrder } from './fold/order.ts';
 export { upcast } from './fold/upcast.ts';
 export * from './register-reading/index.ts';

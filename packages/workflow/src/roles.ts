@@ -70,7 +70,9 @@ export const ACTIONS = {
   'release-pack': { roles: ['inspector'], reach: PACK, says: 'release a pack to pressure' },
   'record-test': { roles: QUALIFIED, reach: PACK, says: 'record test readings' },
   prove: { roles: ['inspector'], reach: PACK, says: 'declare a joint proven' },
-  'hand-over': { roles: ['coordinator', 'operations'], reach: AREA, says: 'hand over and take back' },
+  'offer-hand-over': { roles: ['coordinator'], reach: AREA, says: 'offer a system to operations' },
+  'hand-over': { roles: ['operations'], reach: AREA, says: 'take a system over' },
+  'take-back': { roles: ['coordinator', 'operations'], reach: AREA, says: 'take back what was handed over' },
   correct: { roles: ['technician', 'chargehand', 'inspector', 'engineer'], reach: WORK, says: 'correct a fact' },
   revoke: {
     roles: ['engineer', 'inspector', 'coordinator', 'operations', 'witness'],

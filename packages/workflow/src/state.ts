@@ -60,6 +60,19 @@ export interface Evidence {
   readonly sampleDrawn?: boolean;
   readonly shiftEnd?: string;
   readonly lotKey?: string;
+  /** on the joint of the register that a found joint turned out to be */
+  readonly merged?: MergedWork;
+}
+
+/** The work of a found joint, as the merge gives it to the joint of the register. */
+export interface MergedWork {
+  readonly jointId: string;
+  readonly tag: string;
+  readonly photo: string | null;
+  /** the found joint's make that was worked on, and the register's make that it was; null when there was no work */
+  readonly makeId: string | null;
+  readonly intoMakeId: string | null;
+  readonly events: readonly RecordedEvent[];
 }
 
 export interface ProcedureEvidence {
@@ -146,6 +159,14 @@ export interface WaitingReview {
   readonly missing: string | null;
 }
 
+/** A system as the coordinator offers it: operations takes the same with the same exceptions, or not at all. */
+export interface HandOverOffer {
+  readonly systemId: string;
+  readonly exceptions: readonly string[];
+  readonly by: string | null;
+  readonly at: string;
+}
+
 export interface MakeState {
   readonly makeId: string;
   readonly number: number;
@@ -218,12 +239,17 @@ export interface MakeState {
   readonly witnessed: readonly ('tightening' | 'test')[];
   readonly provenAt: string | null;
   readonly handedOverAt: string | null;
+  /** what the coordinator offers to operations; absent in states from before there was an offer */
+  readonly offered?: HandOverOffer | null;
   /** decisions that no longer stand on what they were signed over */
   readonly superseded: readonly { readonly eventId: string; readonly type: string }[];
   /** work time of the latest event folded into this make */
   readonly lastEventAt: string | null;
   readonly lastEventBy: readonly string[];
 }
+
+/** A found joint that was this one. */
+export type FoundAs = Omit<MergedWork, 'events'>;
 
 export interface JointState {
   readonly jointId: string;
@@ -245,6 +271,8 @@ export interface JointState {
   } | null;
   readonly holds: readonly Hold[];
   readonly remark: string | null;
+  /** found joints that were this one, with their temporary numbers; absent when there was none */
+  readonly foundAs?: readonly FoundAs[];
   readonly makes: readonly MakeState[];
   /** number of events folded: what a decision must have seen */
   readonly version: number;

@@ -52,6 +52,7 @@ describe('the catalogue', () => {
     'witnessed',
     'proven',
     'deviation-accepted',
+    'hand-over-offered',
     'handed-over',
     'revoked',
     'review-settled',
@@ -69,7 +70,8 @@ describe('who may do what', () => {
     ['tighten', ['technician', 'chargehand', 'inspector']],
     ['check-quality', ['inspector']],
     ['manage-accounts', ['administrator']],
-    ['hand-over', ['coordinator', 'operations']],
+    ['offer-hand-over', ['coordinator']],
+    ['hand-over', ['operations']],
   ] as const)('%s: %s', (action, roles) => expect(who(action)).toEqual(roles));
 
   it('everyone signed in raises punch items, found joints and leaks', () => {

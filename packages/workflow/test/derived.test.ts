@@ -45,6 +45,7 @@ describe('what a make waits for', () => {
     ['tight', 'check', 'chargehand'],
     ['checked', 'proof', 'inspector'],
     ['proven', 'hand-over', 'coordinator'],
+    ['offered', 'taking-over', 'operations'],
     ['handed over', 'nothing', null],
   ] as const)('%s: %s by %s', (point: Point, code, by) => {
     expect(waiting(toldTo(point))).toMatchObject({ code, by });

@@ -60,8 +60,9 @@ describe.each(readdirSync(folder))('events of %s', (release) => {
 });
 
 describe('payload versions', () => {
-  it('release 1 has a golden payload of every event', () => {
-    expect(Object.keys(read('release-1/payloads.json') as object).sort()).toEqual(Object.keys(CATALOGUE).sort());
+  it('every event has a golden payload from the release that brought it', () => {
+    const kept = readdirSync(folder).flatMap((release) => Object.keys(read(`${release}/payloads.json`) as object));
+    expect([...new Set(kept)].sort()).toEqual(Object.keys(CATALOGUE).sort());
   });
 
   it('a newer version, a version that is none and an unknown type are refused', () => {

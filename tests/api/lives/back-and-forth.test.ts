@@ -1,8 +1,8 @@
 import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { accepted, command, refusedBy, siteCommand } from '../support/plant.ts';
-import { openShutdown, registerTool, type Shutdown, specification } from '../support/shutdown.ts';
-import { Tale, taleTo } from '../support/tale.ts';
+import { openShutdown, registerTool, type Shutdown } from '../support/shutdown.ts';
+import { type Tale, taleTo } from '../support/tale.ts';
 import { nippedUp, wait } from '../support/work.ts';
 
 let shutdown: Shutdown;
@@ -97,48 +97,6 @@ describe('a hold', () => {
     await tale.tell('hold-released', { by: shutdown.coordinator });
     expect((await tale.state()).holds).toEqual([]);
     await tale.tell('pass-recorded');
-  });
-});
-
-describe('a found joint', () => {
-  it('is specified, worked as urgent, and merged with the one that the register had', async () => {
-    const { plant, technician, coordinator, shutdownId, areaId } = shutdown;
-    const listed = await taleTo(shutdown, 'listed');
-    const jointId = uuidv7();
-    const makeId = uuidv7();
-    accepted(
-      await command(plant, technician, shutdownId, 'joint-found', jointId, {
-        placeId: uuidv7(),
-        temporaryNumber: `F-${jointId.slice(-6)}`,
-        nearest: 'pump P-101',
-        areaId,
-        size: 'NPS8',
-        rating: '300',
-        photo: null,
-        makeId,
-        remark: null,
-      }),
-    );
-    const tag = `F-${jointId.slice(-6)}`;
-    const found = new Tale(shutdown, { jointId, makeId, makeIds: [makeId], tag }, listed.packId, listed.systemId);
-    // Nothing is known of it: it is taken as critical, and no procedure fits an unknown bolting.
-    expect((await found.state()).criticality).toBe('A');
-    expect(refusedBy(await found.say('procedure-assigned'))).toEqual(['engineered.bolt-count']);
-    await found.tell('joint-specified', { change: { specification: specification(), criticality: 'C' } });
-    await found.goOn('nipped up', 'listed');
-    // A flange that is being worked on does not leave the register by being merged.
-    const tooEarly = await found.say('joint-merged', { by: coordinator, change: { intoJointId: listed.jointId } });
-    expect(refusedBy(tooEarly)).toEqual(['register.begun-work-stays']);
-    await found.goOn('checked', 'nipped up');
-    expect(await found.stage()).toBe('checked');
-
-    const unknown = await found.say('joint-merged', { change: { intoJointId: uuidv7() } });
-    expect(unknown.status).toBe(404);
-    const itself = await found.say('joint-merged', { change: { intoJointId: jointId } });
-    expect(itself.status).toBe(400);
-    await found.tell('joint-merged', { by: coordinator, change: { intoJointId: listed.jointId } });
-    expect((await found.state()).voided).toMatchObject({ why: 'merged', intoJointId: listed.jointId });
-    expect(refusedBy(await found.say('proven'))).toContain('make.in-work');
   });
 });
 

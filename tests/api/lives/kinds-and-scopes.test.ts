@@ -109,7 +109,7 @@ describe('a spaded joint', () => {
     const again = { tagHung: true, photo: null, remark: null };
     const twice = await command(shutdown.plant, shutdown.technician, shutdown.shutdownId, 'blind-in', blindId, again);
     expect(twice.status).toBe(409);
-    expect(refusedBy(await tale.say('handed-over'))).toEqual(['handed-over.no-temporary-blinds']);
+    expect(refusedBy(await tale.say('hand-over-offered'))).toEqual(['handed-over.no-temporary-blinds']);
   });
 });
 

@@ -1,6 +1,6 @@
 import type { Payload } from '@seatwell/contract';
 import { uuidv7 } from 'uuidv7';
-import { accepted, command } from '../support/plant.ts';
+import { accepted, command, engage, type SignedIn, siteCommand } from '../support/plant.ts';
 import { type ListedJoint, listJoint, type Shutdown } from '../support/shutdown.ts';
 import { type Point, type Tale, taleTo } from '../support/tale.ts';
 import { nippedUp } from '../support/work.ts';
@@ -11,6 +11,22 @@ const at = (point: Point) => (shutdown: Shutdown) => taleTo(shutdown, point);
 
 const joints = keep<ListedJoint>();
 const ids = keep<string>();
+const bothRoles = keep<SignedIn>();
+
+/** Somebody who holds both roles, and still is one person. */
+async function coordinatorOfOperations({ shutdown: { plant } }: Tale): Promise<SignedIn> {
+  const both = await engage(plant, 'coordinator', 'Two Hats');
+  const grantId = uuidv7();
+  const grant = {
+    grantId,
+    accountId: both.accountId,
+    role: 'operations' as const,
+    reach: { kind: 'site' as const },
+    endsOn: null,
+  };
+  accepted(await siteCommand(plant, plant.administrator, 'role-granted', grantId, grant));
+  return both;
+}
 
 /** An item on the system of the tale. */
 async function raise(tale: Tale, category: 'A' | 'B', text: string): Promise<void> {
@@ -71,7 +87,7 @@ async function remake(tale: Tale): Promise<void> {
 }
 
 export const HANDED_OVER_CASES: RuleCases = {
-  'handed-over.joints-reconciled': asked('handed-over', at('proven'), {
+  'handed-over.joints-reconciled': asked('hand-over-offered', at('proven'), {
     fires: {
       first: async (tale) => joints.set(tale, await listJoint({ ...tale.shutdown, systemId: tale.systemId })),
     },
@@ -85,17 +101,19 @@ export const HANDED_OVER_CASES: RuleCases = {
       },
     },
   }),
-  'handed-over.own-system': asked('handed-over', at('proven'), {
+  'handed-over.own-system': asked('hand-over-offered', at('proven'), {
     fires: {
       says: async ({ shutdown }) => ({ change: { systemId: (await taleTo(shutdown, 'proven')).systemId } }),
     },
   }),
-  'handed-over.no-temporary-blinds': asked('handed-over', at('proven'), {
+  'handed-over.no-temporary-blinds': asked('hand-over-offered', at('proven'), {
     fires: { first: spadeIn },
     satisfied: { first: spadeOut },
   }),
-  'handed-over.no-temporary-fittings': asked('handed-over', provenOnTemporaryBolts, { satisfied: { first: remake } }),
-  'handed-over.no-A-items': asked('handed-over', at('proven'), {
+  'handed-over.no-temporary-fittings': asked('hand-over-offered', provenOnTemporaryBolts, {
+    satisfied: { first: remake },
+  }),
+  'handed-over.no-A-items': asked('hand-over-offered', at('proven'), {
     fires: { first: (tale) => raise(tale, 'A', 'Support missing') },
     satisfied: {
       first: async (tale) => {
@@ -104,12 +122,25 @@ export const HANDED_OVER_CASES: RuleCases = {
       },
     },
   }),
-  'handed-over.exceptions-listed': asked('handed-over', at('proven'), {
+  'handed-over.exceptions-listed': asked('hand-over-offered', at('proven'), {
     fires: { first: (tale) => raise(tale, 'B', 'Paint') },
     satisfied: { says: { change: { exceptions: ['Paint'] } } },
   }),
+  'handed-over.offered': asked('handed-over', at('proven'), {
+    satisfied: { first: (tale) => tale.tell('hand-over-offered') },
+  }),
+  'handed-over.two-persons': asked('handed-over', at('proven'), {
+    fires: {
+      first: async (tale) => {
+        const both = await coordinatorOfOperations(tale);
+        await tale.tell('hand-over-offered', { by: bothRoles.set(tale, both) });
+      },
+      says: (tale) => ({ by: bothRoles.of(tale) }),
+    },
+    satisfied: { says: {} },
+  }),
   // The secret is asked for before the rules are.
-  'handed-over.signature': asked('handed-over', at('proven'), {
+  'handed-over.signature': asked('hand-over-offered', at('proven'), {
     fires: { says: { secret: null } },
     problem: 'signature-missing',
   }),

@@ -1,4 +1,5 @@
 import type { ShutdownEventType } from '@seatwell/contract';
+import { foundTo } from '../support/found.ts';
 import { type Point, type Tale, taleTo } from '../support/tale.ts';
 import { wait } from '../support/work.ts';
 import { asked, type RuleCase, type RuleCases } from './rule-case.ts';
@@ -38,6 +39,18 @@ export const ORDER_CASES: RuleCases = {
   'register.begun-work-stays': asked('make-cancelled', (shutdown) => taleTo(shutdown, 'open'), {
     satisfied: { given: (shutdown) => taleTo(shutdown, 'released') },
   }),
+  'register.merged-in-register': asked('joint-merged', (shutdown) => foundTo(shutdown, 'listed'), {
+    fires: {
+      says: async ({ shutdown }) => {
+        const gone = await taleTo(shutdown, 'listed');
+        await gone.tell('joint-voided');
+        return { change: { intoJointId: gone.jointId } };
+      },
+    },
+  }),
+  'register.merged-once-worked': asked('joint-merged', (shutdown) => foundTo(shutdown, 'open'), {
+    fires: { says: async ({ shutdown }) => ({ change: { intoJointId: (await taleTo(shutdown, 'open')).jointId } }) },
+  }),
   'open.released-first': asked('opened', (shutdown) => taleTo(shutdown, 'engineered'), {
     satisfied: { first: (tale) => tale.goOn('released', 'engineered') },
     beside: ['open.permit-in-force'],
@@ -66,7 +79,7 @@ export const ORDER_CASES: RuleCases = {
     fires: { first: tested },
     satisfied: { first: (tale) => tale.tell('checked') },
   }),
-  'handed-over.proven-first': tooEarly('handed-over', 'tested', 'proven', ['handed-over.joints-reconciled']),
+  'handed-over.proven-first': tooEarly('hand-over-offered', 'tested', 'proven', ['handed-over.joints-reconciled']),
   'taken-back.handed-over-first': tooEarly('taken-back', 'proven', 'handed over'),
 
   'released.not-on-hold': onHold('break-released', 'engineered'),
@@ -77,7 +90,7 @@ export const ORDER_CASES: RuleCases = {
   'tight.not-on-hold': onHold('final-round-recorded', 'every pass'),
   'checked.not-on-hold': onHold('checked', 'tight'),
   'proven.not-on-hold': onHold('proven', 'tested'),
-  'handed-over.not-on-hold': onHold('handed-over', 'proven'),
+  'handed-over.not-on-hold': onHold('hand-over-offered', 'proven'),
   'hold-released.by-its-role': asked('hold-released', (shutdown) => taleTo(shutdown, 'open'), {
     fires: {
       first: (tale) => tale.tell('hold-placed'),

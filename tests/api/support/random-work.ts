@@ -42,7 +42,7 @@ const BY_STAGE: Readonly<Record<Stage, ShutdownEventType>> = {
   'part-tight': 'pass-recorded',
   tight: 'checked',
   checked: 'test-reading',
-  proven: 'handed-over',
+  proven: 'hand-over-offered',
   'handed-over': 'taken-back',
 };
 
@@ -55,6 +55,7 @@ function next(make: MakeState, onHold: boolean): ShutdownEventType {
   if (make.stage === 'part-tight' && make.nextPass > 3) return 'final-round-recorded';
   if (make.stage === 'tight' && make.leaking) return make.underPressure ? 'break-released' : 'final-round-recorded';
   if (make.stage === 'tight' && make.rejected) return 'final-round-recorded';
+  if (make.offered) return 'handed-over';
   return BY_STAGE[make.stage];
 }
 
@@ -105,7 +106,7 @@ function somebody(shutdown: Shutdown, tale: Tale, { make, onHold }: Stands, rand
     const by: Partial<Record<ShutdownEventType, SignedIn>> = {
       'target-approved': shutdown.engineer,
       'break-released': shutdown.operations,
-      'handed-over': shutdown.coordinator,
+      'handed-over': shutdown.operations,
     };
     return { type, said: { ...said, by: by[named] ?? shutdown.inspector, change: { eventId } as never } };
   }

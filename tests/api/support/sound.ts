@@ -1,6 +1,7 @@
 import type { Payload, ShutdownEventType } from '@seatwell/contract';
 import { uuidv7 } from 'uuidv7';
 import { accepted, command, type SignedIn } from './plant.ts';
+import { listJoint } from './shutdown.ts';
 import type { Tale } from './tale.ts';
 import { faces, nippedUp, openingBy } from './work.ts';
 
@@ -97,7 +98,7 @@ export const SOUND: SoundOf = {
   }),
   'joint-merged': async ({ shutdown }) => ({
     by: shutdown.coordinator,
-    payload: { intoJointId: shutdown.areaId, reason: 'The same joint' },
+    payload: { intoJointId: (await listJoint(shutdown)).jointId, reason: 'The same joint' },
   }),
   'joint-voided': async ({ shutdown }) => ({
     by: shutdown.coordinator,
@@ -236,8 +237,12 @@ export const SOUND: SoundOf = {
     by: tale.shutdown.inspector,
     payload: { way: (await tale.make()).proof, packId: tale.packId, remark: null },
   }),
-  'handed-over': async ({ shutdown, systemId }) => ({
+  'hand-over-offered': async ({ shutdown, systemId }) => ({
     by: shutdown.coordinator,
+    payload: { systemId, exceptions: [] },
+  }),
+  'handed-over': async ({ shutdown, systemId }) => ({
+    by: shutdown.operations,
     payload: { systemId, exceptions: [] },
   }),
   'taken-back': async ({ shutdown }) => ({ by: shutdown.coordinator, payload: { reason: 'Leaks at start-up' } }),

@@ -123,6 +123,7 @@ const STEPS = {
     await tale.tell('test-reading');
   },
   proven: (tale) => tale.tell('proven'),
+  offered: (tale) => tale.tell('hand-over-offered'),
   'handed over': (tale) => tale.tell('handed-over'),
 } satisfies Record<string, (tale: Tale) => Promise<unknown>>;
 

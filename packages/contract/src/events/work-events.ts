@@ -17,6 +17,12 @@ import {
 } from '../primitives.ts';
 
 /** What a tool was set to; exactly one of the SI values, and what the dial showed. */
+/** Offered by the coordinator and taken by operations: both sign the same system with the same exceptions. */
+const handOver = z.strictObject({
+  systemId: id,
+  exceptions: z.array(prose).max(50),
+});
+
 export const toolSetting = z
   .strictObject({
     torque_Nm: positive.optional(),
@@ -190,10 +196,8 @@ export const workEvents = {
     packId: id.nullable(),
     remark: prose.nullable(),
   }),
-  'handed-over': z.strictObject({
-    systemId: id,
-    exceptions: z.array(prose).max(50),
-  }),
+  'hand-over-offered': handOver,
+  'handed-over': handOver,
   'taken-back': z.strictObject({ reason: prose }),
 } as const;
 

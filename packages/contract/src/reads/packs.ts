@@ -96,7 +96,9 @@ export const systemPage = z.object({
   temporaryFittings: z.array(jointRef.extend({ gasket: z.boolean(), bolts: z.boolean() })),
   unclosedA: z.array(punchRow),
   unclosedB: z.array(punchRow),
-  joints: z.array(jointRef.extend({ makeId: id, version: z.int(), stage })),
+  joints: z.array(jointRef.extend({ makeId: id, version: z.int(), stage, offered: z.boolean() })),
+  /** what the coordinator offers to operations: the latest offer that stands on a joint of the system */
+  offer: z.object({ by: personRef.nullable(), at: instant, exceptions: z.array(z.string()) }).nullable(),
   actions: z.array(allowedAction),
 });
 export type SystemPage = z.infer<typeof systemPage>;

@@ -25,7 +25,8 @@ export type WaitCode =
   | 'check'
   | 'witness'
   | 'proof'
-  | 'hand-over';
+  | 'hand-over'
+  | 'taking-over';
 
 /** What a make waits for, by code and data: screens and lists have the words. */
 export interface WaitsFor {
@@ -83,14 +84,18 @@ function byStage(joint: JointState, make: MakeState, settings: ShutdownSettings,
       if (due) return waits('relaxation-pass', 'technician', { from: due.from, overdueFrom: due.overdueFrom });
       return passesStage(make.workScope, 'proven')
         ? waits('proof', 'inspector', { way: make.proof })
-        : waits('hand-over', 'coordinator');
+        : handOverOf(make);
     }
     case 'proven':
-      return waits('hand-over', 'coordinator');
+      return handOverOf(make);
     case 'handed-over':
       return waits('nothing', null);
   }
 }
+
+/** The coordinator offers, then operations takes over. */
+const handOverOf = (make: MakeState): WaitsFor =>
+  make.offered ? waits('taking-over', 'operations') : waits('hand-over', 'coordinator');
 
 /**
  * What a make waits for at an instant, the most urgent first: a fact in review, a hold, a leak or a rejected

@@ -4,12 +4,20 @@ import type { JointState, MakeState, RecordedEvent } from '../state.ts';
 import { moment } from '../time.ts';
 import { beginJoint, foldRegister } from './joint.ts';
 import { foldMake, foldRevocation, revokedFromNowOn } from './make.ts';
+import { withMerged } from './merge.ts';
 import { WORK } from './work.ts';
 
 const AMENDMENTS: readonly string[] = ['corrected', 'revoked', 'review-settled'];
 
 /** Signed over what was done: none of them outlives a correction of it. */
-const SIGNED_OVER_WORK: readonly string[] = ['checked', 'witnessed', 'witness-waived', 'proven', 'handed-over'];
+const SIGNED_OVER_WORK: readonly string[] = [
+  'checked',
+  'witnessed',
+  'witness-waived',
+  'proven',
+  'hand-over-offered',
+  'handed-over',
+];
 
 const isWork = (event: RecordedEvent): boolean => Object.hasOwn(WORK, event.type);
 
@@ -103,7 +111,8 @@ function foldMakeHistory(make: MakeState, events: readonly RecordedEvent[], amen
  * @throws Error when the first event recorded neither lists nor finds the joint
  */
 export function foldHistory(events: readonly RecordedEvent[]): JointState | null {
-  const recorded = events.filter(changesJoint).sort(bySequence);
+  const own = events.filter(changesJoint);
+  const recorded = [...withMerged(own)].sort(bySequence);
   const amendments = amendmentsOf(recorded);
   const counting = recorded.filter((event) => !isWork(event) && !AMENDMENTS.includes(event.type));
   const [first, ...rest] = counting;
@@ -120,15 +129,15 @@ export function foldHistory(events: readonly RecordedEvent[]): JointState | null
       amendments,
     ),
   );
-  return { ...joint, makes, version: recorded.length };
+  return { ...joint, makes, version: own.length };
 }
 
 /**
  * Whether an event changes more than the end of the story, so that the joint has to be folded again from all its
- * events: work that arrives late, a correction, a revocation, a settled review.
+ * events: work that arrives late, a correction, a revocation, a settled review, the work of a found joint.
  */
 export function needsFullFold(state: JointState | null, event: RecordedEvent): boolean {
-  if (AMENDMENTS.includes(event.type)) return true;
+  if (AMENDMENTS.includes(event.type) || event.evidence.merged) return true;
   if (!state || !isWork(event)) return false;
   const last = state.makes.find((make) => make.makeId === event.makeId)?.lastEventAt;
   return last != null && moment(event.workTime) < moment(last);

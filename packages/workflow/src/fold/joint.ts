@@ -151,6 +151,11 @@ export function foldRegister(joint: JointState, event: RecordedEvent): JointStat
     case 'joint-specified':
       return specified(joint, payload as Payload<'joint-specified'>);
     case 'joint-merged': {
+      const { merged } = event.evidence;
+      if (merged) {
+        const { events: _events, ...as } = merged;
+        return { ...joint, foundAs: [...(joint.foundAs ?? []), as] };
+      }
       const { intoJointId, reason } = payload as Payload<'joint-merged'>;
       return { ...joint, voided: { why: 'merged', reason, intoJointId } };
     }

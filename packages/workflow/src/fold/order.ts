@@ -108,15 +108,19 @@ const ORDER: { readonly [T in EventType]?: Fits<T> } = {
           before ? `it is proven once it is ${before} and does not leak` : 'its work scope has no proof',
         );
   },
-  'handed-over': (make) => {
-    const before = stageBefore(make.workScope, 'handed-over');
-    return before && at(make, before) && !make.leaking
-      ? null
-      : says('handed-over.proven-first', make, `it is handed over once it is ${before} and does not leak`);
-  },
+  'hand-over-offered': handOverFits,
+  // That it was offered first is a rule and not an order: records from before there was an offer fold as they did.
+  'handed-over': handOverFits,
   'taken-back': (make) =>
     at(make, 'handed-over') ? null : says('taken-back.handed-over-first', make, 'only what was handed over comes back'),
 };
+
+function handOverFits(make: MakeState): OutOfOrder | null {
+  const before = stageBefore(make.workScope, 'handed-over');
+  return before && at(make, before) && !make.leaking
+    ? null
+    : says('handed-over.proven-first', make, `it is handed over once it is ${before} and does not leak`);
+}
 
 function pointFits(make: MakeState, point: 'tightening' | 'test'): OutOfOrder | null {
   const stages: readonly Stage[] =

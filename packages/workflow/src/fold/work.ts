@@ -6,8 +6,11 @@ type Apply<T extends ShutdownEventType> = (make: MakeState, payload: Payload<T>,
 
 const union = <T>(a: readonly T[], b: readonly T[]): readonly T[] => [...new Set([...a, ...b])];
 
+/** An offer to operations stands only while the make stays where it was offered. */
 const to = (make: MakeState, stage: Stage, event: RecordedEvent): MakeState =>
-  make.stage === stage ? make : { ...make, stage, stageSince: event.workTime };
+  make.stage === stage
+    ? make
+    : { ...make, stage, stageSince: event.workTime, ...(make.offered ? { offered: null } : {}) };
 
 const unchecked = { checkedBy: null, checkedAt: null, provenAt: null, handedOverAt: null } as const;
 
@@ -210,6 +213,10 @@ export const WORK: { readonly [T in ShutdownEventType]?: Apply<T> } = {
     provenAt: event.workTime,
     // From its test on a joint may be full and live.
     underPressure: true,
+  }),
+  'hand-over-offered': (make, { systemId, exceptions }, event) => ({
+    ...make,
+    offered: { systemId, exceptions, by: event.recordedByPersonId, at: event.workTime },
   }),
   'handed-over': (make, _payload, event) => ({
     ...to(make, 'handed-over', event),

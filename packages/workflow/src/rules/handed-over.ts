@@ -1,7 +1,10 @@
 import { temporaryFittingOf } from '../derived/makes.ts';
 import { type Finding, list, type Rule, rule } from './rule.ts';
 
-const handed = { events: ['handed-over'] as const, floor: true } as const;
+const handed = { events: ['hand-over-offered', 'handed-over'] as const, floor: true } as const;
+
+const sameWords = (a: readonly string[], b: readonly string[]): boolean =>
+  a.length === b.length && a.every((words) => b.includes(words));
 
 const zero = (what: readonly string[] | undefined, says: string): Finding | null => {
   if (!what) return { detail: 'The joint is in no system that could be looked at.' };
@@ -77,16 +80,49 @@ export const handedOverRules: readonly Rule[] = [
   }),
   rule({
     ...handed,
-    code: 'handed-over.signature',
-    sentence: 'Coordinator or operations signs the hand-over with its exceptions.',
-    why: 'From here operations answers for the system.',
-    remedy: 'Sign with the secret.',
-    clearedBy: ['coordinator', 'operations'],
-    test: (_payload, { signed, actorRoles }) => {
-      if (!signed) return { detail: 'The hand-over is not signed.' };
-      return actorRoles.some((role) => role === 'coordinator' || role === 'operations')
+    code: 'handed-over.offered',
+    sentence: 'Operations takes over what the coordinator has offered, with the same exceptions.',
+    why: 'Two people answer for a hand-over: the one who says that it is complete and the one who takes it.',
+    remedy: 'The coordinator offers the system again, with the exceptions as they are now.',
+    clearedBy: ['coordinator'],
+    events: ['handed-over'],
+    test: ({ systemId, exceptions }, { make: { offered } }) => {
+      if (!offered) return { detail: 'The coordinator has not offered it.' };
+      if (offered.systemId !== systemId) return { detail: 'It was offered with another system.' };
+      return sameWords(offered.exceptions, exceptions)
         ? null
-        : { detail: `Signed in the role ${actorRoles.join(', ') || 'none'}.`, limit: 'coordinator or operations' };
+        : {
+            detail: `Offered with ${offered.exceptions.length === 0 ? 'no exception' : `the exceptions: ${list(offered.exceptions)}`}.`,
+            limit: offered.exceptions.length,
+          };
+    },
+  }),
+  rule({
+    ...handed,
+    code: 'handed-over.two-persons',
+    sentence: 'Who takes a system over is not who offered it.',
+    why: 'Nobody hands over to himself.',
+    remedy: 'Another person of operations takes it over.',
+    clearedBy: ['operations'],
+    events: ['handed-over'],
+    test: (_payload, { make: { offered }, signerPersonId, persons }) =>
+      offered?.by != null && offered.by === signerPersonId
+        ? { detail: `${persons[offered.by]?.name ?? 'The same person'} offered it.` }
+        : null,
+  }),
+  rule({
+    ...handed,
+    code: 'handed-over.signature',
+    sentence: 'The coordinator signs the offer and operations the taking over, each with the exceptions.',
+    why: 'From here operations answers for the system.',
+    remedy: 'Sign with the secret, in the role that it takes.',
+    clearedBy: ['coordinator', 'operations'],
+    test: (_payload, { signed, actorRoles }, type) => {
+      if (!signed) return { detail: 'The hand-over is not signed.' };
+      const role = type === 'handed-over' ? 'operations' : 'coordinator';
+      return actorRoles.includes(role)
+        ? null
+        : { detail: `Signed in the role ${actorRoles.join(', ') || 'none'}.`, limit: role };
     },
   }),
 ];

@@ -13,7 +13,7 @@ const ON_HOLD_STOPS = {
   tight: ['final-round-recorded'],
   checked: ['checked'],
   proven: ['proven'],
-  'handed-over': ['handed-over'],
+  'handed-over': ['hand-over-offered', 'handed-over'],
 } as const satisfies Record<string, readonly EventType[]>;
 
 // Loosening and leaks are always told: a hold never hides what makes the joint less safe.
@@ -31,6 +31,7 @@ const IN_WORK_ONLY = [
   'loosened',
   'checked',
   'proven',
+  'hand-over-offered',
   'handed-over',
 ] as const satisfies readonly EventType[];
 
@@ -120,8 +121,8 @@ const ORDER: readonly OrderWords[] = [
   { code: 'proven.checked-first', sentence: 'A joint is proven once it is checked.', events: ['proven'] },
   {
     code: 'handed-over.proven-first',
-    sentence: 'A joint is handed over once it is proven.',
-    events: ['handed-over'],
+    sentence: 'A joint is offered and handed over once it is proven.',
+    events: ['hand-over-offered', 'handed-over'],
   },
   {
     code: 'taken-back.handed-over-first',

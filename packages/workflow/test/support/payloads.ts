@@ -166,6 +166,7 @@ export const PAYLOADS: { readonly [T in EventType]: Payload<T> } = {
   'witness-waived': { point: 'tightening', reason: 'Client not on site' },
   'deviation-accepted': { rule: 'nipped-up.gasket-identified', reason: 'Marking seen by QC', until: null },
   proven: { way: 'hydrotest', packId: id.PACK, remark: null },
+  'hand-over-offered': { systemId: id.SYSTEM, exceptions: [] },
   'handed-over': { systemId: id.SYSTEM, exceptions: [] },
   'taken-back': { reason: 'Leak at start-up' },
   'pack-planned': {

@@ -110,6 +110,11 @@ const hotFibre = (hotExposed: boolean) => {
     .record('final-round-recorded')
     .wait(5);
 };
+/** A found joint, specified as the listed one is, told up to a point of its life. */
+const foundTo = (point: Point): Story => {
+  const story = new Story(PAYLOADS['joint-found']);
+  return toldTo(point, story.record('joint-specified', { specification, tag: 'J-1001', criticality: 'C' }));
+};
 const spaded = () =>
   new Story({
     ...listing,
@@ -189,7 +194,7 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
   'checked.tight-first': at('tight', 'checked', { story: () => toldTo('every pass') }),
   'witnessed.at-its-stage': at('tight', 'witnessed', { story: () => toldTo('nipped up') }),
   'proven.checked-first': at('checked', 'proven', { story: () => toldTo('tight') }),
-  'handed-over.proven-first': at('proven', 'handed-over', { story: () => toldTo('checked') }),
+  'handed-over.proven-first': at('proven', 'hand-over-offered', { story: () => toldTo('checked') }),
   'taken-back.handed-over-first': at('handed over', 'taken-back', { story: () => toldTo('proven') }),
 
   'released.not-on-hold': holdCase('engineered', 'break-released'),
@@ -200,7 +205,7 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
   'tight.not-on-hold': holdCase('every pass', 'final-round-recorded'),
   'checked.not-on-hold': holdCase('tight', 'checked'),
   'proven.not-on-hold': holdCase('checked', 'proven'),
-  'handed-over.not-on-hold': holdCase('proven', 'handed-over'),
+  'handed-over.not-on-hold': holdCase('proven', 'hand-over-offered'),
   'hold-released.by-its-role': at(
     'open',
     'hold-released',
@@ -208,6 +213,20 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     { story: onHold('open') },
   ),
   'register.begun-work-stays': at('released', 'make-cancelled', { story: () => toldTo('open') }),
+  'register.merged-in-register': {
+    fires: () => ask(new Story(), 'joint-merged'),
+    satisfied: () => ask(foundTo('listed'), 'joint-merged'),
+  },
+  'register.merged-once-worked': {
+    fires: () =>
+      ask(
+        foundTo('first pass'),
+        'joint-merged',
+        {},
+        { mergeInto: { joint: toldTo('open').state, make: toldTo('open').make() } },
+      ),
+    satisfied: () => ask(foundTo('first pass'), 'joint-merged'),
+  },
   'make.in-work': at('released', 'opened', { story: () => toldTo('released').record('joint-voided') }),
   'make.pressure-off': at('tight', 'loosened', { story: leaking }, { story: releasedAgain }),
 
@@ -426,22 +445,24 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
   'proven.metal-temperature': at('checked', 'proven', { around: withRelease({ metalTemperature_C: 2 }) }),
   'proven.gauges-calibrated': at('checked', 'proven', { around: withRelease({ gaugeIds: [] }) }),
 
-  'handed-over.joints-reconciled': at('proven', 'handed-over', { around: withSystem({ notProven: ['J-1005'] }) }),
-  'handed-over.own-system': at('proven', 'handed-over', { change: { systemId: id.uuid(66) } }),
-  'handed-over.no-temporary-blinds': at('proven', 'handed-over', {
+  'handed-over.joints-reconciled': at('proven', 'hand-over-offered', { around: withSystem({ notProven: ['J-1005'] }) }),
+  'handed-over.own-system': at('proven', 'hand-over-offered', { change: { systemId: id.uuid(66) } }),
+  'handed-over.no-temporary-blinds': at('proven', 'hand-over-offered', {
     around: withSystem({ temporaryBlindsIn: ['B-7'] }),
   }),
-  'handed-over.no-temporary-fittings': at('proven', 'handed-over', {
+  'handed-over.no-temporary-fittings': at('proven', 'hand-over-offered', {
     around: withSystem({ temporaryFittings: ['J-1006'] }),
   }),
-  'handed-over.no-A-items': at('proven', 'handed-over', { around: withSystem({ unclosedA: ['Stud short'] }) }),
+  'handed-over.no-A-items': at('proven', 'hand-over-offered', { around: withSystem({ unclosedA: ['Stud short'] }) }),
   'handed-over.exceptions-listed': at(
     'proven',
-    'handed-over',
+    'hand-over-offered',
     { change: { exceptions: [] } },
     { change: { exceptions: ['Paint'] }, around: withSystem({ unclosedB: ['Paint'] }) },
   ),
-  'handed-over.signature': at('proven', 'handed-over', { around: { actorRoles: ['engineer'] } }),
+  'handed-over.offered': at('offered', 'handed-over', { story: () => toldTo('proven') }),
+  'handed-over.two-persons': at('offered', 'handed-over', { around: { signerPersonId: id.CORA } }),
+  'handed-over.signature': at('proven', 'hand-over-offered', { around: { actorRoles: ['engineer'] } }),
 
   'corrected.fact-only': {
     fires: () => aboutEvent('corrected', 'checked', 'break-released'),

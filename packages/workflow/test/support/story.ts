@@ -14,7 +14,7 @@ import {
 } from '@seatwell/workflow';
 import * as id from './ids.ts';
 import { PAYLOADS } from './payloads.ts';
-import { listing, procedureEvidence, targetEvidence } from './register.ts';
+import { listing, plan, procedureEvidence, targetEvidence } from './register.ts';
 import { type Surroundings, surroundings, timesAt } from './world.ts';
 
 const HOUR_MS = 3_600_000;
@@ -48,7 +48,8 @@ const ACTORS: { readonly [T in EventType]?: Actor } = {
   proven: inspector,
   revoked: { ...inspector, roles: ['inspector', 'engineer', 'operations', 'coordinator', 'witness'] },
   'review-settled': inspector,
-  'handed-over': coordinator,
+  'hand-over-offered': coordinator,
+  'handed-over': operations,
   'taken-back': coordinator,
   'joint-voided': coordinator,
 };
@@ -67,6 +68,19 @@ export interface Choices {
   readonly alreadyDone?: boolean;
   readonly evidence?: Evidence;
   readonly around?: Partial<RuleContext>;
+}
+
+/** The joint of the register that a found joint turns out to be. */
+export const neighbourListing: Payload<'joint-listed'> = {
+  ...listing,
+  placeId: id.uuid(98),
+  tag: 'J-1099',
+  makes: [{ ...plan, makeId: id.uuid(97) }],
+};
+
+function neighbour(): NonNullable<RuleContext['mergeInto']> {
+  const joint = { ...new Story(neighbourListing).state, jointId: id.uuid(99) };
+  return { joint, make: joint.makes[0] ?? null };
 }
 
 /** The story of one joint as its people record it, through the same decision and fold as the server's. */
@@ -116,6 +130,7 @@ export class Story {
       signed: actor.signs,
       actorRoles: actor.roles,
       newTarget: type === 'target-approved' ? targetEvidence : null,
+      ...(type === 'joint-merged' ? { mergeInto: neighbour() } : {}),
       named: event
         ? {
             eventId: event.eventId,
@@ -221,6 +236,7 @@ const STEPS = {
   tight: (s) => s.record('final-round-recorded'),
   checked: (s) => s.record('checked'),
   proven: (s) => s.record('proven'),
+  offered: (s) => s.record('hand-over-offered'),
   'handed over': (s) => s.record('handed-over'),
 } satisfies Record<string, (story: Story) => unknown>;
 

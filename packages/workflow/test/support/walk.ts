@@ -104,9 +104,10 @@ function rightNext(joint: JointState, make: MakeState, story: Story): Proposal {
         story.wait(5);
         return { type: 'relaxation-pass-recorded', choices };
       }
-      return { type: passesStage(make.workScope, 'proven') ? 'proven' : 'handed-over', choices };
+      if (passesStage(make.workScope, 'proven')) return { type: 'proven', choices };
+      return { type: make.offered ? 'handed-over' : 'hand-over-offered', choices };
     case 'proven':
-      return { type: 'handed-over', choices };
+      return { type: make.offered ? 'handed-over' : 'hand-over-offered', choices };
     case 'handed-over':
       return { type: 'taken-back', choices };
   }
@@ -189,6 +190,7 @@ export function take(story: Story, step: Step): EventType | null {
   const anything = (): Proposal => {
     // Before anything was done on it a make may still be ended; afterwards a rule stops that.
     const untouched = make.openedAt === null && make.fitted === null && make.passes.length === 0;
+    if (story.state.found && !story.state.voided && what > 0.97) return { type: 'joint-merged' };
     if (untouched && what > 0.985) return { type: pick(ENDS, which) } as Proposal;
     const type = pick(TYPES, which) ?? 'hold-placed';
     // What ends the life of a joint comes rarely, or nothing else would come.

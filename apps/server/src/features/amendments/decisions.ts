@@ -28,17 +28,17 @@ export const amendmentDecisions: Decisions<'corrected' | 'revoked' | 'review-set
       if (!(error instanceof EventPayloadError)) throw error;
       throw new Problem('bad-input', `The correction is no valid “${event.type}”: ${error.message}`, error.items);
     }
-    return amended(await recordOnJoint({ ...input, makeId: event.makeId }, event), event);
+    return amended(await recordOnJoint({ ...input, makeId: event.makeId }, { named: event }), event);
   },
 
   revoked: async (input) => {
     const event = await named(input, input.payload.eventId);
-    return amended(await recordOnJoint({ ...input, makeId: event.makeId }, event), event);
+    return amended(await recordOnJoint({ ...input, makeId: event.makeId }, { named: event }), event);
   },
 
   'review-settled': async (input) => {
     const event = await named(input, input.payload.eventId);
-    const recording = await recordOnJoint({ ...input, makeId: event.makeId }, event);
+    const recording = await recordOnJoint({ ...input, makeId: event.makeId }, { named: event });
     if (input.payload.outcome === 'accept-with-punch-item') {
       await raisePunchItem(
         input.tx,

@@ -15,6 +15,9 @@ const GIVEN_AT: readonly { what: SignOff['what']; stage: Stage }[] = [
 
 const ORDER: readonly SignOff['what'][] = ['release', 'check', 'witness', 'proof', 'hand-over'];
 
+/** What waits under another name than its sign-off: a hand-over has two signatures. */
+const WAITS: { readonly [K in SignOff['what']]?: readonly string[] } = { 'hand-over': ['hand-over', 'taking-over'] };
+
 /** Sign-offs that the joints of each area have, counted by the stage that stands on them. */
 export async function signOffsGiven(reading: Reading): Promise<Map<string | null, Record<SignOff['what'], number>>> {
   const { siteId, shutdownId, shutdown } = reading;
@@ -43,7 +46,9 @@ export function signOffsOf(
   holders: RoleHolders,
 ): SignOff[] {
   return ORDER.map((what) => {
-    const own = waits.filter((wait) => wait.areaId === areaId && wait.waitsFor === what && wait.by !== null);
+    const own = waits.filter(
+      (wait) => wait.areaId === areaId && (WAITS[what] ?? [what]).includes(wait.waitsFor) && wait.by !== null,
+    );
     return {
       what,
       given: given?.[what] ?? 0,

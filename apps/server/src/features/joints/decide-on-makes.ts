@@ -21,7 +21,7 @@ import { jointHistory } from './joint-store.ts';
 import { shownMake } from './project-joints.ts';
 import { refuseStale } from './refuse-stale.ts';
 import { requireNamed } from './require-named.ts';
-import { ruleContext } from './rule-context.ts';
+import { type Around, ruleContext } from './rule-context.ts';
 
 /** One joint of a command: for a list there are many. */
 export interface JointRow {
@@ -93,7 +93,7 @@ export async function judgeJoint(
   facts: FactsLoader,
   joint: JointState,
   row: JointRow,
-  named?: Parameters<typeof ruleContext>[6],
+  around: Around = {},
 ): Promise<Judgement> {
   const { siteId, shutdownId } = shutdownOf(input);
   const type: EventType = input.type;
@@ -110,7 +110,7 @@ export async function judgeJoint(
   // Without a procedure there is nothing to compute by: the rules say so, beside whatever else stops it.
   const newTarget =
     type === 'target-approved' && make.procedure ? await computeTarget(facts, joint, make, row.payload as never) : null;
-  const context = await ruleContext(input, facts, joint, make, row.payload, newTarget, named);
+  const context = await ruleContext(input, facts, joint, make, row.payload, newTarget, around);
   const decided = decide({ type, payload: row.payload }, context, { kind, alreadyDone: input.alreadyDone });
   if (decided.outcome === 'refuse') {
     return { outcome: 'refused', joint, failed: decided.failed.map((rule) => toAnswer(joint, rule)) };

@@ -1,19 +1,18 @@
 import type { EventType, Payload } from '@seatwell/contract';
 import { requireAllowed } from '../../platform/access/allows.ts';
-import { Problem } from '../../platform/errors/problem.ts';
 import { raisePunchItem } from '../punch-items/decisions.ts';
 import type { Decide, DecisionInput, Decisions, Recording } from '../recording/decision.ts';
 import { shutdownOf } from '../recording/shutdown-of.ts';
 import { judgeJoint, refuse } from './decide-on-makes.ts';
 import { FactsLoader } from './facts.ts';
-import { lockJoints } from './joint-store.ts';
+import { lockSubject } from './lock-subject.ts';
+import { jointMerged } from './merge-joints.ts';
 import { beginJoints } from './new-joints.ts';
 import { projectJoints } from './project-joints.ts';
 
 /** Events about one joint or one of its makes that all take the same path: lock, judge, fold, project. */
 const JOINT_EVENTS = [
   'joint-specified',
-  'joint-merged',
   'joint-voided',
   'make-planned',
   'make-assigned',
@@ -37,6 +36,7 @@ const JOINT_EVENTS = [
   'witness-waived',
   'deviation-accepted',
   'proven',
+  'hand-over-offered',
   'handed-over',
   'taken-back',
 ] as const satisfies readonly EventType[];
@@ -46,20 +46,18 @@ export type JointEvent = (typeof JOINT_EVENTS)[number];
 /** The joint as a decision leaves it, with what else the event brings about. */
 export async function recordOnJoint(
   input: DecisionInput,
-  named?: Parameters<typeof judgeJoint>[4],
+  around?: Parameters<typeof judgeJoint>[4],
 ): Promise<Recording> {
   const shutdown = shutdownOf(input);
   const facts = new FactsLoader(input.tx, shutdown.siteId, shutdown.shutdownId);
-  const joints = await lockJoints(input.tx, shutdown.siteId, shutdown.shutdownId, [input.subjectId]);
-  const joint = joints.get(input.subjectId);
-  if (!joint) throw new Problem('not-found', `This shutdown has no joint ${input.subjectId}.`);
+  const { joint, makeId } = await lockSubject(input);
   const row = {
     jointId: joint.jointId,
-    makeId: input.makeId,
+    makeId,
     versionSeen: input.versionSeen,
     payload: input.payload,
   };
-  const judgement = await judgeJoint(input, facts, joint, row, named);
+  const judgement = await judgeJoint(input, facts, joint, row, around);
   if (judgement.outcome === 'refused') refuse(judgement.failed);
   const { judged } = judgement;
   const rollup = await projectJoints(input.tx, shutdown, [{ before: joint, after: judged.after }], input.now);
@@ -136,7 +134,7 @@ const jointFound: Decide<'joint-found'> = async (input) => {
 };
 
 /** The decisions of joints and makes: what the register lists, and all the work on it. */
-export const jointDecisions: Decisions<JointEvent | 'joint-listed' | 'joint-found'> = {
+export const jointDecisions: Decisions<JointEvent | 'joint-listed' | 'joint-found' | 'joint-merged'> = {
   ...(Object.fromEntries(
     JOINT_EVENTS.map((type) => [type, (input: DecisionInput) => recordOnJoint(input)]),
   ) as unknown as Decisions<JointEvent>),
@@ -144,6 +142,7 @@ export const jointDecisions: Decisions<JointEvent | 'joint-listed' | 'joint-foun
   'faces-inspected': facesInspected,
   'joint-listed': jointListed,
   'joint-found': jointFound,
+  'joint-merged': jointMerged,
 };
 
 export type JointListed = Payload<'joint-listed'>;

@@ -19,7 +19,8 @@ const MOVES_ON: Readonly<Record<string, readonly EventType[]>> = {
   check: ['checked'],
   witness: ['witnessed'],
   proof: ['proven'],
-  'hand-over': ['handed-over'],
+  'hand-over': ['hand-over-offered'],
+  'taking-over': ['handed-over'],
 };
 
 /** Whether the caller can do now what a make waits for. */

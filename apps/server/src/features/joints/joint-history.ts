@@ -24,18 +24,22 @@ export interface HistoryRow {
 const REST = `e.person_id AS "personId", e.performed_by AS "performedBy", e.work_time AS "workTime",
   e.recorded_at AS "recordedAt", e.signature, e.review_codes AS "reviewCodes", e.amends`;
 
-/** Every event about a joint, rows of lists included, the newest first. */
-export async function historyRows({ db, siteId, shutdownId }: Reading, jointId: string): Promise<HistoryRow[]> {
+/** Every event about a joint and the found joints that were it, rows of lists included, the newest first. */
+export async function historyRows(
+  { db, siteId, shutdownId }: Reading,
+  { jointId, foundAs = [] }: JointState,
+): Promise<HistoryRow[]> {
   const { rows } = await db.query<HistoryRow>({
     name: 'history-rows',
     text: `SELECT e.event_id AS "eventId", e.type, e.sequence, e.make_id AS "makeId", e.payload, e.evidence, ${REST}
-        FROM event e WHERE e.site_id = $1 AND e.stream_id = $2 AND e.joint_id = $3
+        FROM event e WHERE e.site_id = $1 AND e.stream_id = $2 AND e.joint_id = ANY($3::uuid[])
       UNION ALL
       SELECT e.event_id, e.type, e.sequence, r.make_id, r.payload, r.evidence, ${REST}
         FROM event_row r JOIN event e ON e.site_id = r.site_id AND e.event_id = r.event_id
-        WHERE r.site_id = $1 AND r.stream_id = $2 AND r.joint_id = $3
+        WHERE r.site_id = $1 AND r.stream_id = $2 AND r.joint_id = ANY($3::uuid[])
+          AND NOT (e.joint_id IS NOT NULL AND e.joint_id = ANY($3::uuid[]))
       ORDER BY sequence DESC`,
-    values: [siteId, shutdownId, jointId],
+    values: [siteId, shutdownId, [jointId, ...foundAs.map((found) => found.jointId)]],
   });
   return rows;
 }
@@ -69,11 +73,13 @@ export function historyEntries(
     if (!row.amends) continue;
     amendments.set(row.amends, [...(amendments.get(row.amends) ?? []), { eventId: row.eventId, type: row.type }]);
   }
+  const makeOf = (makeId: string | null) =>
+    joint.foundAs?.find((found) => makeId !== null && found.makeId === makeId)?.intoMakeId ?? makeId;
   return rows.map((row) => ({
     eventId: row.eventId,
     type: row.type,
     sequence: row.sequence,
-    makeId: row.makeId,
+    makeId: makeOf(row.makeId),
     workTime: row.workTime.toISOString(),
     recordedAt: row.recordedAt.toISOString(),
     recordedBy: names.maybe(row.personId),

@@ -66,7 +66,7 @@ export async function jointPage(reading: Reading, joint: JointState): Promise<Jo
   const facts = new FactsLoader(db, siteId, shutdownId);
   const [places, history, punchItems, permits, packs, procedures] = await Promise.all([
     loadPlaces(reading),
-    historyRows(reading, jointId),
+    historyRows(reading, joint),
     punchRows(reading, { closed: 'any', jointIds: [jointId] }),
     permitRows(reading, jointId),
     packsOfJoint(reading, joint),

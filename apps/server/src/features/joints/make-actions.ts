@@ -20,6 +20,7 @@ const ON_MAKE = [
   'witnessed',
   'witness-waived',
   'proven',
+  'hand-over-offered',
   'handed-over',
   'taken-back',
   'stud-replaced',

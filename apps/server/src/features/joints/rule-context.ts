@@ -31,7 +31,7 @@ const TIGHTENING: readonly EventType[] = ['pass-recorded', 'final-round-recorded
 /** Events whose rules look at permits, a pack, or punch items: the others do not ask the database for them. */
 const ASK_PERMITS: readonly EventType[] = ['break-released', 'opened'];
 const ASK_PACK: readonly EventType[] = ['proven', 'leak-found'];
-const ASK_PUNCH_ITEMS: readonly EventType[] = ['proven', 'handed-over'];
+const ASK_PUNCH_ITEMS: readonly EventType[] = ['proven', 'hand-over-offered', 'handed-over'];
 
 const toolIdsOf = (named: Named, make: MakeState): string[] =>
   [
@@ -42,6 +42,9 @@ const toolIdsOf = (named: Named, make: MakeState): string[] =>
     ...make.provisionalTools,
   ].filter((id): id is string => typeof id === 'string');
 
+/** What an event names beside its own joint: the event that it amends, the joint that it is merged with. */
+export type Around = Pick<RuleContext, 'named' | 'mergeInto'>;
+
 /** Gathers, under the locks of the command, everything that the rules of an event look at. */
 export async function ruleContext(
   input: DecisionInput,
@@ -50,7 +53,7 @@ export async function ruleContext(
   make: MakeState,
   payload: unknown,
   newTarget: TargetEvidence | null,
-  named?: RuleContext['named'],
+  around: Around = {},
 ): Promise<RuleContext> {
   const shutdown = shutdownOf(input);
   const says = payload as Named;
@@ -101,6 +104,6 @@ export async function ruleContext(
         : [],
     lotRejections: input.type === 'checked' ? await facts.lotRejections(make.lotKey, make.makeId) : [],
     unclosedPunchA: ASK_PUNCH_ITEMS.includes(input.type) ? await facts.unclosedPunchA(joint.jointId) : 0,
-    ...(named === undefined ? {} : { named }),
+    ...around,
   };
 }

@@ -56,15 +56,34 @@ export async function recountPunchItems(
   );
 }
 
+/**
+ * The joint that an item stands at: of a found joint that was merged, the joint of the register.
+ * @throws Problem `not-found` for a joint that this shutdown does not have
+ */
+async function jointInRegister(
+  tx: Transaction,
+  { siteId, shutdownId }: { siteId: string; shutdownId: string },
+  jointId: string | null,
+): Promise<string | null> {
+  if (!jointId) return null;
+  await requireJoints(tx, siteId, shutdownId, [jointId]);
+  const { rows } = await tx.query<{ into: string | null }>(
+    `SELECT state -> 'voided' ->> 'intoJointId' AS into FROM joint
+     WHERE site_id = $1 AND shutdown_id = $2 AND joint_id = $3`,
+    [siteId, shutdownId, jointId],
+  );
+  return rows[0]?.into ?? jointId;
+}
+
 /** Punch items: A before test or start-up, B before hand-over, C after. */
 export const punchDecisions: Decisions<'punch-raised' | 'punch-closed'> = {
   'punch-raised': async (input) => {
     const shutdown = shutdownOf(input);
     requireAllowed(input.actor, 'raise-punch', { shutdownId: shutdown.shutdownId });
-    const { jointId } = input.payload;
     await requireNamedIn(input);
-    if (jointId) await requireJoints(input.tx, shutdown.siteId, shutdown.shutdownId, [jointId]);
-    await raisePunchItem(input.tx, shutdown, input.payload, { at: input.workTime, by: input.actor.personId });
+    const jointId = await jointInRegister(input.tx, shutdown, input.payload.jointId);
+    const item = { ...input.payload, jointId };
+    await raisePunchItem(input.tx, shutdown, item, { at: input.workTime, by: input.actor.personId });
     return { jointId };
   },
 

@@ -5,6 +5,7 @@ import { loadSystemFacts } from '../joints/facts-of-system.ts';
 import { type JointRowColumns, jointRowsSql, toJointRow } from '../joints/joint-row.ts';
 import { punchRows } from '../punch-items/queries.ts';
 import { actionsOf } from '../reading/actions.ts';
+import { namesOf } from '../reading/names.ts';
 import { jointRefs, loadPlaces, type Places, placeOf } from '../reading/places.ts';
 import type { Reading } from '../reading/reading.ts';
 import { noCounts, rollupOf, totalOf } from '../reading/stage-counts.ts';
@@ -109,15 +110,16 @@ export async function systemPage(reading: Reading, systemId: string): Promise<Sy
     }),
     unclosedA: punch.filter((item) => item.category === 'A'),
     unclosedB: punch.filter((item) => item.category === 'B'),
-    joints: joints.flatMap(({ row: { jointId, tag, makeId, version, stage } }) =>
-      makeId ? [{ jointId, tag, makeId, version, stage }] : [],
+    joints: joints.flatMap(({ row: { jointId, tag, makeId, version, stage }, whole }) =>
+      makeId ? [{ jointId, tag, makeId, version, stage, offered: offerOn(whole, makeId) !== null }] : [],
     ),
+    offer: await latestOffer(reading, joints),
     actions: actionsOf(
       actor,
-      ['handed-over', 'taken-back', 'punch-raised'],
+      ['hand-over-offered', 'handed-over', 'taken-back', 'punch-raised'],
       { shutdownId, areaId: system.areaId },
       (type) => {
-        if (type !== 'handed-over') return null;
+        if (type !== 'hand-over-offered' && type !== 'handed-over') return null;
         const open = Object.entries(zeros).filter(([name, count]) => name !== 'unclosedB' && count > 0);
         if (open.length === 0) return null;
         return {
@@ -127,6 +129,21 @@ export async function systemPage(reading: Reading, systemId: string): Promise<Sy
       },
     ),
   };
+}
+
+const offerOn = (joint: JointState, makeId: string | null) =>
+  joint.makes.find((make) => make.makeId === makeId)?.offered ?? null;
+
+async function latestOffer(
+  { db, siteId }: Reading,
+  joints: readonly { row: JointRow; whole: JointState }[],
+): Promise<SystemPage['offer']> {
+  const [latest] = joints
+    .flatMap(({ row, whole }) => offerOn(whole, row.makeId) ?? [])
+    .sort((a, b) => b.at.localeCompare(a.at));
+  if (!latest) return null;
+  const names = await namesOf(db, siteId, [latest.by]);
+  return { by: names.maybe(latest.by), at: latest.at, exceptions: [...latest.exceptions] };
 }
 
 async function jointIdsOf({ db, siteId, shutdownId }: Reading, systemId: string): Promise<string[]> {

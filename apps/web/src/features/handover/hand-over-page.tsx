@@ -1,4 +1,4 @@
-import type { SystemPage } from '@seatwell/contract';
+import type { EventType, SystemPage } from '@seatwell/contract';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
 import { useState } from 'react';
@@ -7,18 +7,24 @@ import { shutdownRead } from '../../app/reads.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
-import { Button } from '../../ui/button.tsx';
 import { Link } from '../../ui/link.tsx';
 import { PageHeader } from '../../ui/page-header.tsx';
-import { TextField } from '../../ui/text-field.tsx';
 import { ListSigning } from '../signing/list-signing.tsx';
 import styles from '../signing/signing.module.css';
+import { Exceptions } from './exceptions.tsx';
+import { OfferStanding } from './offer-standing.tsx';
 import { Zero } from './zero.tsx';
 
 export const systemQuery = (shutdownId: string, systemId: string) =>
   shutdownRead<SystemPage>(shutdownId, `/systems/${systemId}`);
 
-/** The hand-over of a system: what must be zero, by name; the exceptions; one signature over its joints. */
+/** Whether the action is the caller's at all; what else stands against it is said beside its button. */
+const hasRole = (system: SystemPage, type: EventType): boolean => {
+  const action = system.actions.find((each) => each.type === type);
+  return action?.allowed === true || action?.reason?.code === 'not-zero';
+};
+
+/** The hand-over of a system: what must be zero, by name; the coordinator's offer; operations takes it over. */
 export function HandOverPage() {
   const text = useText('handover');
   const trade = useTrade();
@@ -26,19 +32,26 @@ export function HandOverPage() {
   const { systemId } = useParams({ strict: false });
   const { data: system } = useSuspenseQuery(systemQuery(shutdownId, systemId ?? ''));
   const [exceptions, setExceptions] = useState<readonly string[]>([]);
-  const [typed, setTyped] = useState('');
-  const rows = system.joints.map((joint) => ({ ...joint, detail: trade.word('stage', joint.stage) }));
+  const rows = system.joints
+    .filter((joint) => joint.stage !== 'handed-over')
+    .map((joint) => ({ ...joint, detail: trade.word('stage', joint.stage) }));
+  const offered = rows.filter((joint) => joint.offered);
+  const mayOffer = hasRole(system, 'hand-over-offered');
+  const mayTakeOver = hasRole(system, 'handed-over');
   const { zeros } = system;
   const open = zeros.notProven + zeros.temporaryBlindsIn + zeros.temporaryFittings + zeros.unclosedA;
-  const add = () => {
-    setExceptions([...exceptions, typed.trim()]);
-    setTyped('');
-  };
+  const meaning = (key: 'offer-meaning' | 'take-over-meaning', listed: readonly string[]) =>
+    listed.length === 0
+      ? text(key, { code: system.code })
+      : text(`${key}-exceptions`, { code: system.code, exceptions: listed.join('; ') });
   const joint = (jointId: string) => addresses.joint(shutdownId, jointId);
   return (
     <div className={styles.page}>
       <PageHeader
-        title={text(open === 0 ? 'title-ready' : 'title-not-ready', { code: system.code, count: open })}
+        title={text(system.handedOver ? 'title-done' : open === 0 ? 'title-ready' : 'title-not-ready', {
+          code: system.code,
+          count: open,
+        })}
         documentTitle={system.code}
         over={<Link href={addresses.areas(shutdownId)}>{text('to-areas')}</Link>}
         sub={system.name}
@@ -89,47 +102,39 @@ export function HandOverPage() {
           detail: each.text,
         }))}
       />
-      <section className={styles.group} aria-label={text('exceptions')}>
-        <h2>{text('exceptions')}</h2>
-        <p>{text('exceptions-how')}</p>
-        <ul>
-          {exceptions.map((each) => (
-            <li key={each}>
-              {each}{' '}
-              <Button kind="quiet" onClick={() => setExceptions(exceptions.filter((other) => other !== each))}>
-                {text('take-out')}
-              </Button>
-            </li>
-          ))}
-        </ul>
-        <TextField label={text('exception')} lines={2} value={typed} onChange={setTyped} />
-        <Button
-          disabledReason={
-            typed.trim() === ''
-              ? text('missing-exception')
-              : exceptions.includes(typed.trim())
-                ? text('listed')
-                : undefined
-          }
-          onClick={add}
-        >
-          {text('add-exception')}
-        </Button>
-      </section>
-      <ListSigning
-        type="handed-over"
-        rows={rows}
-        payloadOf={() => ({ systemId: system.systemId, exceptions: [...exceptions] })}
-        title={text('sign-title', { code: system.code })}
-        meaning={
-          exceptions.length === 0
-            ? text('meaning', { code: system.code })
-            : text('meaning-exceptions', { code: system.code, exceptions: exceptions.join('; ') })
-        }
-        label={text('hand-over', { count: rows.length })}
-        roles={['coordinator', 'operations']}
-        missing={rows.length === 0 ? text('no-joints') : undefined}
-      />
+      {system.offer && <OfferStanding offer={system.offer} />}
+      {mayOffer && (
+        <>
+          <Exceptions
+            exceptions={exceptions}
+            open={system.unclosedB.map((each) => each.text)}
+            onChange={setExceptions}
+          />
+          {system.offer && <p>{text('offer-again')}</p>}
+          <ListSigning
+            type="hand-over-offered"
+            rows={rows}
+            payloadOf={() => ({ systemId: system.systemId, exceptions: [...exceptions] })}
+            title={text('offer-title', { code: system.code })}
+            meaning={meaning('offer-meaning', exceptions)}
+            label={text('offer', { count: rows.length })}
+            roles={['coordinator']}
+            missing={rows.length === 0 ? text('none-to-offer') : undefined}
+          />
+        </>
+      )}
+      {mayTakeOver && (
+        <ListSigning
+          type="handed-over"
+          rows={offered}
+          payloadOf={() => ({ systemId: system.systemId, exceptions: [...(system.offer?.exceptions ?? [])] })}
+          title={text('take-over-title', { code: system.code })}
+          meaning={meaning('take-over-meaning', system.offer?.exceptions ?? [])}
+          label={text('take-over', { count: offered.length })}
+          roles={['operations']}
+          missing={offered.length === 0 ? text('not-offered') : undefined}
+        />
+      )}
     </div>
   );
 }

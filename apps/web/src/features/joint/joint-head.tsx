@@ -23,6 +23,7 @@ export function JointHead({ page, make }: { page: JointPage; make: MakeAnswer | 
     whereabouts.line && text('line-of', { line: whereabouts.line }),
     make?.packs.map((pack) => text('pack-of', { number: pack.number })).join(', '),
     text('criticality-of', { letter: joint.criticality }),
+    ...(joint.foundAs ?? []).map((found) => text('found-as', { tag: found.tag })),
   ].filter(Boolean);
   return (
     <PageHeader

@@ -120,6 +120,7 @@ const stageOf: Readonly<Record<string, Stage>> = {
   'leak-found': 'tight',
   checked: 'checked',
   proven: 'proven',
+  'hand-over-offered': 'proven',
   'handed-over': 'handed-over',
 };
 
