@@ -77,5 +77,11 @@ export const jointWhereabouts = z.strictObject({
   item: line.nullable(),
   viewedFrom: line.nullable(),
   bolt1At: line.nullable(),
+  /** the joint from its viewing side; printed on its sheet */
+  photo: z
+    .string()
+    .regex(/^[0-9a-f]{64}$/)
+    .nullable()
+    .optional(),
 });
 export type JointWhereabouts = z.infer<typeof jointWhereabouts>;

@@ -1,26 +1,25 @@
 import { handOutContent } from './hand-out-content.ts';
 import type { HandOutSource } from './load-hand-out.ts';
 import { planSvg } from './sheet-plan.ts';
-import { documentDate } from './sheets-pdf.ts';
-import { sheetTexts } from './texts/sheet-texts.ts';
+import { type PaperLanguage, sheetTexts } from './texts/sheet-texts.ts';
+import { documentData } from './typesetting/document-data.ts';
 import { HAND_OUT_TEMPLATE } from './typesetting/hand-out-template.ts';
 import { type TypesetPdf, typeset } from './typesetting/typesetter.ts';
 
 const PLAN_PT = (120 * 72) / 25.4;
 
 /** The hand-out of a pre-job talk, large print. */
-export async function handOutPdf(source: HandOutSource): Promise<TypesetPdf> {
-  const content = handOutContent(source);
+export async function handOutPdf(source: HandOutSource, language: PaperLanguage = 'en'): Promise<TypesetPdf> {
+  const content = handOutContent(source, language);
   const { product, page, handOut, safety, stop, plan } = sheetTexts(content.language);
   return typeset({
     tagged: true,
     template: HAND_OUT_TEMPLATE,
-    data: {
+    data: documentData(language, content.recordedAt, {
       ...content,
       title: content.heading,
-      date: documentDate(content.recordedAt),
       labels: { product, page, handOut, safety, stop, notch: plan.notchTop },
       planSvg: content.plan.missing === null ? planSvg(content.plan, source.procedure.code, PLAN_PT) : null,
-    },
+    }),
   });
 }

@@ -9,6 +9,7 @@ import { inputsHashNow } from '../joints/target-inputs.ts';
 import { namesOf } from '../reading/names.ts';
 import { crewRefOf, loadPlaces, type Places, placeOf } from '../reading/places.ts';
 import type { Reading } from '../reading/reading.ts';
+import { openingPhotos, photoOf } from './photo-of-joint.ts';
 import type { SheetPump, SheetSource } from './sheet-source.ts';
 
 /** What paper is read with: a request has it, and a job. */
@@ -32,6 +33,7 @@ interface Shared {
   readonly titles: ReadonlyMap<string, string>;
   readonly packs: ReadonlyMap<string, string>;
   readonly names: Readonly<Record<string, string | null>>;
+  readonly openings: ReadonlyMap<string, string>;
 }
 
 const procedureKey = ({ procedure }: MakeState): string =>
@@ -162,7 +164,7 @@ async function sourceOf(shared: Shared, joint: JointState, make: MakeState): Pro
     flags,
     names: shared.names,
     window: await windowOf(facts, joint, make, hashNow),
-    photo: joint.found?.photo ?? null,
+    photo: photoOf(joint, shared.openings),
     pump: order.pump ?? null,
   };
 }
@@ -179,11 +181,12 @@ export async function loadSheetSources(
   const { db, siteId, shutdownId } = reading;
   const pairs = (await statesOf(reading, jointIds)).map((joint) => ({ joint, make: makeOf(joint, order.makeId) }));
   const makes = pairs.map(({ make }) => make);
-  const [places, site, titles, packs, names] = await Promise.all([
+  const [places, site, titles, packs, openings, names] = await Promise.all([
     loadPlaces(reading),
     siteName(reading),
     titlesOf(reading, makes),
     packNumbers(reading, makes),
+    openingPhotos(reading, jointIds),
     namesOf(
       db,
       siteId,
@@ -191,7 +194,7 @@ export async function loadSheetSources(
     ),
   ]);
   const facts = new FactsLoader(db, siteId, shutdownId);
-  const shared: Shared = { reading, order, facts, places, site, titles, packs, names: names.record() };
+  const shared: Shared = { reading, order, facts, places, site, titles, packs, names: names.record(), openings };
   const sources: SheetSource[] = [];
   for (const { joint, make } of pairs) sources.push(await sourceOf(shared, joint, make));
   return sources;
@@ -202,7 +205,7 @@ export async function loadPhotos(
   { db, siteId }: SheetReading,
   sources: readonly SheetSource[],
 ): Promise<Map<string, Buffer>> {
-  const hashes = [...new Set(sources.flatMap(({ photo }) => (photo === null ? [] : [photo])))];
+  const hashes = [...new Set(sources.flatMap(({ photo }) => (photo === null ? [] : [photo.hash])))];
   if (hashes.length === 0) return new Map();
   const { rows } = await db.query<{ hash: string; content: Buffer }>({
     name: 'sheet-photos',

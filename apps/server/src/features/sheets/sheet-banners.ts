@@ -7,6 +7,8 @@ export interface SheetBanner {
   readonly code: BannerCode;
   readonly heading: string;
   readonly text: string;
+  /** for its sake no set value is printed */
+  readonly withholds: boolean;
 }
 
 const IN_SERVICE = ['start-up-retorque', 'live-tightening', 'hot-bolting'];
@@ -16,9 +18,16 @@ const details = (flags: readonly Flag[], code: Flag['code']): string | null => {
   return found.length > 0 ? found.join('; ') : null;
 };
 
-/** Why no set value may stand on the sheet: no target, a stale one, no approved procedure; null = they may. */
-export function withheld({ make, procedure, flags }: SheetSource): BannerCode | null {
+/**
+ * Why no set value may stand on the sheet, the weightiest reason first; null = they may. Nobody tightens to a number of a
+ * procedure or target that is not in force, or of a make that is not to be worked on.
+ */
+export function withheld({ joint, make, procedure, flags }: SheetSource): BannerCode | null {
+  if (joint.voided) return 'voided';
+  if (make.cancelled) return 'cancelled';
+  if (overtakenBy(joint, make)) return 'overtaken';
   if (!procedure?.approved) return 'no-procedure';
+  if (procedure.superseded) return 'procedure-superseded';
   if (!make.target) return 'no-target';
   return flags.some(({ code }) => code === 'target-out-of-date') ? 'target-out-of-date' : null;
 }
@@ -39,17 +48,16 @@ function partTight(source: SheetSource, texts: SheetTexts): string {
 export function sheetBanners(source: SheetSource, texts: SheetTexts, noSequence: string | null): SheetBanner[] {
   const { joint, make, flags } = source;
   const banners: SheetBanner[] = [];
+  const stopped = withheld(source);
   const raise = (code: BannerCode, values: Record<string, string> = {}, text?: string) => {
     const banner = texts.banners[code];
-    banners.push({ code, heading: banner.heading, text: text ?? fill(banner.text, values) });
+    const withholds = code === stopped;
+    banners.push({ code, heading: banner.heading, text: text ?? fill(banner.text, values), withholds });
   };
   if (joint.voided) raise('voided', { detail: joint.voided.reason });
   if (make.cancelled) raise('cancelled');
   if (overtakenBy(joint, make)) raise('overtaken');
-  const stopped = withheld(source);
-  if (stopped) raise(stopped);
-  // A superseded revision takes no new makes; one that has it keeps it until the engineer says otherwise.
-  if (source.procedure?.superseded) raise('procedure-superseded');
+  if (stopped && !banners.some(({ code }) => code === stopped)) raise(stopped);
   if (noSequence !== null) raise('no-sequence', { detail: noSequence });
   const held = details(flags, 'on-hold');
   if (held) raise('on-hold', { detail: held });

@@ -36,7 +36,7 @@ export interface SheetContent {
   readonly boxes: SheetBoxes;
   readonly signOff: readonly string[];
   readonly cautions: readonly string[];
-  readonly photo: string | null;
+  readonly photo: { readonly hash: string; readonly caption: string } | null;
 }
 
 const EPOCH = '2000-01-01T00:00:00.000Z';
@@ -60,6 +60,11 @@ function passNotes(source: SheetSource, { passes }: SheetTexts): string[] {
   }
   return [...notes, passes.notClear];
 }
+
+const PHOTO_WORDS = { joint: 'photoOfJoint', found: 'photoFound', opened: 'photoOpened' } as const;
+
+const photoOf = ({ photo }: SheetSource, { facts }: SheetTexts): SheetContent['photo'] =>
+  photo === null ? null : { hash: photo.hash, caption: facts[PHOTO_WORDS[photo.of]] };
 
 /** What a joint sheet says, from the record as it stands. Pure: the same source gives the same sheet. */
 export function sheetContent(source: SheetSource, language: PaperLanguage = 'en'): SheetContent {
@@ -111,6 +116,6 @@ export function sheetContent(source: SheetSource, language: PaperLanguage = 'en'
     boxes: sheetBoxes(source, plan, texts),
     signOff: signOffSteps(source, texts),
     cautions: procedure?.content.cautions ?? [],
-    photo: source.photo,
+    photo: photoOf(source, texts),
   };
 }

@@ -6,6 +6,8 @@ import { fill, type SheetTexts } from './texts/sheet-texts.ts';
 export interface SequenceLine {
   readonly heading: string;
   readonly fours: readonly string[];
+  /** numbers of bolts, not a sentence */
+  readonly numbers: boolean;
 }
 
 export interface SheetSequence {
@@ -102,6 +104,7 @@ function linesOf(
   const lines = [...same.values()].map(({ numbers, steps }) => ({
     heading: fill(words.passes, { list: joined(numbers, words.and) }),
     fours: foursOf(steps, content, sequence),
+    numbers: true,
   }));
   const final = sequence.passes.find(({ kind }) => kind === 'final-round');
   if (content.finalRound && final) {
@@ -109,9 +112,10 @@ function linesOf(
     lines.push({
       heading: words.final,
       fours: plain ? [fill(words.finalClockwise, { count: boltCount })] : foursOf(final.steps, content, sequence),
+      numbers: !plain,
     });
   }
   if (sequence.passes.some(({ kind }) => kind === 'relaxation'))
-    lines.push({ heading: words.relaxation, fours: [words.sameAsFinal] });
+    lines.push({ heading: words.relaxation, fours: [words.sameAsFinal], numbers: false });
   return lines;
 }

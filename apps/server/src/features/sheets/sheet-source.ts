@@ -20,6 +20,12 @@ export interface SheetPump {
   readonly gaugeDivision_MPa: number;
 }
 
+/** A photo of the joint: from the register, else as it was found, else as it was last opened. */
+export interface SheetPhoto {
+  readonly hash: string;
+  readonly of: 'joint' | 'found' | 'opened';
+}
+
 /** Everything that a joint sheet is made from. */
 export interface SheetSource {
   readonly site: string;
@@ -44,7 +50,6 @@ export interface SheetSource {
   readonly names: Readonly<Record<string, string | null>>;
   /** limits of the approved target, computed again with the same inputs and version; null where that is not possible */
   readonly window: { readonly lower: readonly WindowLimit[]; readonly upper: readonly WindowLimit[] } | null;
-  /** hash of the joint's photo */
-  readonly photo: string | null;
+  readonly photo: SheetPhoto | null;
   readonly pump: SheetPump | null;
 }

@@ -16,6 +16,8 @@ export interface SheetPass {
   readonly pump: string;
 }
 
+const limitName = ({ limit }: SheetTexts['words'], name: string): string => limit[name as keyof typeof limit] ?? name;
+
 type Window = NonNullable<SheetSource['window']>;
 
 function windowRows(window: Window | null, insideWindow: boolean, texts: SheetTexts): SheetRow[] {
@@ -31,7 +33,7 @@ function windowRows(window: Window | null, insideWindow: boolean, texts: SheetTe
   );
   const verdict = insideWindow ? target.windowInside : target.windowOutside;
   if (!low || !high) return [{ label: target.window, value: `${verdict}; ${target.windowNotRecomputed}` }];
-  const named = (name: string) => words.limit[name] ?? name;
+  const named = (name: string) => limitName(words, name);
   const text = fill(low.boltStress_MPa <= high.boltStress_MPa ? target.windowLine : target.windowClosed, {
     low: printed(low.boltStress_MPa),
     lowName: named(low.name),
@@ -67,8 +69,7 @@ export function targetFacts(source: SheetSource, texts: SheetTexts): SheetSectio
     });
     rows.push({ label: target.load, value });
   }
-  if (approved.governedBy)
-    rows.push({ label: target.governs, value: words.limit[approved.governedBy] ?? approved.governedBy });
+  if (approved.governedBy) rows.push({ label: target.governs, value: limitName(words, approved.governedBy) });
   if (approved.basis !== 'makers-torque') rows.push(...windowRows(window, approved.insideWindow, texts));
   rows.push({
     label: target.assumes,

@@ -15,7 +15,7 @@ const pictures = (pdf: Buffer) => pdf.toString('latin1').match(/\/Subtype \/Imag
 
 describe('sheets as PDF', () => {
   test('the photo of a joint is on its sheet; a photo that is not kept leaves the sheet without', async () => {
-    const content = sheetContent(sourceOf({ photo: 'a1' }));
+    const content = sheetContent(sourceOf({ photo: { hash: 'a1', of: 'opened' } }));
     const photos = new Map([['a1', await jpeg('#777777')]]);
     expect(pictures((await sheetsPdf([content], photos)).bytes)).toBe(1);
     expect(pictures((await sheetsPdf([content], none)).bytes)).toBe(0);

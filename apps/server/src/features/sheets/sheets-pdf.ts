@@ -3,12 +3,15 @@ import { toString as qrToString } from 'qrcode';
 import type { SheetContent } from './sheet-content.ts';
 import { planSvg } from './sheet-plan.ts';
 import { fill, type PaperLanguage, sheetTexts } from './texts/sheet-texts.ts';
+import { documentData } from './typesetting/document-data.ts';
 import { SHEET_TEMPLATE } from './typesetting/sheet-template.ts';
 import { type Typescript, type TypesetPdf, typeset } from './typesetting/typesetter.ts';
 
 const MM_PT = 72 / 25.4;
 const PLAN_BESIDE_FACTS_MM = 88;
 const PLAN_ON_OWN_PAGE_MM = 172;
+/** Cautions of a procedure up to this length keep on one page with the values; longer ones may break. */
+const LONGEST_CAUTIONS = 1500;
 
 /** One sheet to be read anywhere has the structure that screen readers need; a batch goes to the printer. */
 export type SheetUse = 'single' | 'batch';
@@ -18,19 +21,6 @@ export type Photos = ReadonlyMap<string, Uint8Array>;
 
 const photoPath = (hash: string) => `/photo-${hash}.jpg`;
 
-/** Year to second of an instant, in UTC: the date of the document. */
-export function documentDate(instant: string): number[] {
-  const date = new Date(instant);
-  return [
-    date.getUTCFullYear(),
-    date.getUTCMonth() + 1,
-    date.getUTCDate(),
-    date.getUTCHours(),
-    date.getUTCMinutes(),
-    date.getUTCSeconds(),
-  ];
-}
-
 /** An address as a QR code, black on white, without quiet zone: the sheet leaves room round it. */
 export async function qrSvg(address: string): Promise<string> {
   return qrToString(address, { type: 'svg', errorCorrectionLevel: 'M', margin: 2 });
@@ -38,14 +28,16 @@ export async function qrSvg(address: string): Promise<string> {
 
 async function setSheet(content: SheetContent, photos: Photos) {
   const width_mm = content.plan.ownPage ? PLAN_ON_OWN_PAGE_MM : PLAN_BESIDE_FACTS_MM;
-  const withholding = ['no-target', 'target-out-of-date', 'no-procedure'];
   return {
     ...content,
-    banners: content.banners.map((each) => ({ ...each, withholds: withholding.includes(each.code) })),
+    cautionsFit: content.cautions.join('').length < LONGEST_CAUTIONS,
     glyph: stageGlyphSvg(content.stage, { size: 48, palette: drawingPalettes.print }),
     qr: await qrSvg(content.address),
     planSvg: content.plan.missing === null ? planSvg(content.plan, content.tag, width_mm * MM_PT) : null,
-    photo: content.photo !== null && photos.has(content.photo) ? photoPath(content.photo) : null,
+    photo:
+      content.photo !== null && photos.has(content.photo.hash)
+        ? { path: photoPath(content.photo.hash), caption: content.photo.caption }
+        : null,
   };
 }
 
@@ -86,17 +78,15 @@ export async function sheetsDocument(
       .map(({ recordedAt }) => recordedAt)
       .sort()
       .at(-1) ?? first.recordedAt;
-  const used = new Set(contents.flatMap(({ photo }) => (photo !== null && photos.has(photo) ? [photo] : [])));
+  const used = new Set(contents.flatMap(({ photo }) => (photo !== null && photos.has(photo.hash) ? [photo.hash] : [])));
   return {
     tagged: use === 'single',
     template: SHEET_TEMPLATE,
-    data: {
-      language: first.language,
+    data: documentData(first.language, latest, {
       title: contents.length === 1 ? first.tag : `${first.tag} – ${contents.at(-1)?.tag}`,
-      date: documentDate(latest),
       labels: labels(first.language),
       sheets,
-    },
+    }),
     pictures: [...used].map((hash) => ({ path: photoPath(hash), bytes: photos.get(hash) ?? new Uint8Array() })),
   };
 }

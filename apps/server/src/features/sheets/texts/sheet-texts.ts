@@ -1,15 +1,28 @@
-import { EN } from './en.ts';
+import { EN } from './en/index.ts';
 
-/** Languages that paper is printed in; another one is a catalogue of the same shape beside English. */
-export type PaperLanguage = 'en';
+/** Languages that paper can be printed in. */
+export const PAPER_LANGUAGES = ['en', 'es', 'pt', 'hi', 'ar'] as const;
+export type PaperLanguage = (typeof PAPER_LANGUAGES)[number];
 
 /** Every word of the paper; {names} are filled in by `fill`. */
 export type SheetTexts = typeof EN;
 export type BannerCode = keyof SheetTexts['banners'];
 
-const CATALOGUES: Readonly<Record<PaperLanguage, SheetTexts>> = { en: EN };
+// Another language is a folder of the same shape beside en/: `export const ES = { … } satisfies SheetTexts` and its line
+// here. A key that is missing does not compile.
+const CATALOGUES: Readonly<Partial<Record<PaperLanguage, SheetTexts>>> = { en: EN };
 
-export const sheetTexts = (language: PaperLanguage): SheetTexts => CATALOGUES[language];
+/** The languages that have their catalogue. */
+export const offeredLanguages: readonly PaperLanguage[] = PAPER_LANGUAGES.filter((each) => CATALOGUES[each]);
+
+/** A language as asked for, or English where paper has no words of it. */
+export const paperLanguage = (asked: string | null | undefined): PaperLanguage =>
+  offeredLanguages.find((each) => each === asked?.slice(0, 2)) ?? 'en';
+
+export const sheetTexts = (language: PaperLanguage): SheetTexts => CATALOGUES[language] ?? EN;
+
+/** Which way the language is written. */
+export const directionOf = (language: PaperLanguage): 'ltr' | 'rtl' => (language === 'ar' ? 'rtl' : 'ltr');
 
 /**
  * Fills the {names} of a text.

@@ -1,9 +1,25 @@
 import { createRequire } from 'node:module';
 
 const require = createRequire(import.meta.url);
-const FACES = ['400Regular', '400Regular_Italic', '600SemiBold', '700Bold'];
-const FONT_PACKAGE = '@expo-google-fonts/atkinson-hyperlegible-next';
 
-/** Font files shipped with the product: the paper looks the same on every machine. */
+const FAMILIES = [
+  {
+    of: '@expo-google-fonts/atkinson-hyperlegible-next',
+    file: 'AtkinsonHyperlegibleNext',
+    faces: ['400Regular', '400Regular_Italic', '600SemiBold', '700Bold'],
+  },
+  {
+    of: '@expo-google-fonts/noto-sans-arabic',
+    file: 'NotoSansArabic',
+    faces: ['400Regular', '600SemiBold', '700Bold'],
+  },
+  {
+    of: '@expo-google-fonts/noto-sans-devanagari',
+    file: 'NotoSansDevanagari',
+    faces: ['400Regular', '600SemiBold', '700Bold'],
+  },
+] as const;
+
+/** Font files shipped with the product: the paper looks the same on every machine, in every script it is written in. */
 export const fontFiles = (): readonly string[] =>
-  FACES.map((face) => require.resolve(`${FONT_PACKAGE}/${face}/AtkinsonHyperlegibleNext_${face}.ttf`));
+  FAMILIES.flatMap(({ of, file, faces }) => faces.map((face) => require.resolve(`${of}/${face}/${file}_${face}.ttf`)));

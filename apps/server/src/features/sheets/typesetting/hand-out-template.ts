@@ -1,29 +1,22 @@
+import { PRELUDE } from './prelude.ts';
+
 /** Layout of the pre-job hand-out, in Typst: large print, read in a circle of people. No word is written here. */
-export const HAND_OUT_TEMPLATE = `
-#let d = json(bytes(sys.inputs.data))
-#let l = d.labels
-#let stamp = d.date
-#set document(
-  title: d.title,
-  author: l.product,
-  date: datetime(year: stamp.at(0), month: stamp.at(1), day: stamp.at(2), hour: stamp.at(3), minute: stamp.at(4), second: stamp.at(5)),
-)
-#set text(font: "Atkinson Hyperlegible Next", size: 13pt, lang: d.language, number-width: "tabular", hyphenate: false)
-// A word longer than its column breaks rather than leaves the paper.
-#show regex("[^\\s\u{200b}]{22}"): it => it + sym.zws
+export const HAND_OUT_TEMPLATE = `${PRELUDE}
+#let d = input
+#set text(size: 13pt)
 #set par(leading: 0.55em, spacing: 0.8em)
 #set list(spacing: 8pt, marker: [–])
-#set table(stroke: 0.5pt + black, inset: (x: 5pt, y: 4pt))
+#set table(inset: (x: 5pt, y: 4pt))
 #set page(
   paper: "a4",
   margin: (x: 16mm, top: 14mm, bottom: 15mm),
   footer: context {
     let pages = counter(page).final().first()
     set text(size: 9pt)
-    grid(columns: (1fr, auto), d.heading, l.page.replace("{page}", str(counter(page).get().first())).replace("{pages}", str(pages)))
+    grid(columns: (1fr, auto), d.heading, page-of(counter(page).get().first(), pages))
   },
 )
-#let heading-line(words) = block(above: 15pt, below: 8pt, sticky: true, text(size: 17pt, weight: 700, words))
+#let heading-line = heading-line.with(size: 17pt, above: 15pt, below: 8pt)
 
 #text(size: 13pt, l.handOut.title + " · " + d.site)
 #v(-4pt)
@@ -31,12 +24,7 @@ export const HAND_OUT_TEMPLATE = `
 #v(-4pt)
 #d.appliesTo
 #line(length: 100%, stroke: 1.4pt)
-#if d.banner != none {
-  block(width: 100%, stroke: 2pt + black, stack(
-    block(width: 100%, fill: black, inset: 7pt, text(fill: white, size: 16pt, weight: 700, d.banner.heading)),
-    block(inset: 7pt, text(weight: 600, d.banner.text)),
-  ))
-}
+#if d.banner != none { banner(d.banner.heading, d.banner.text) }
 
 #heading-line(l.handOut.viewing)
 #l.handOut.viewingText
@@ -57,7 +45,10 @@ export const HAND_OUT_TEMPLATE = `
   for s in d.lines {
     block(above: 7pt, below: 7pt, grid(
       columns: (40mm, 1fr), text(weight: 700, s.heading),
-      s.fours.map(f => box(f)).join([#h(5pt)#text(weight: 700)[/] #h(1pt)]),
+      {
+        let steps = s.fours.map(f => box(f)).join([#h(5pt)#text(weight: 700)[/] #h(1pt)])
+        if s.numbers { left-to-right(steps) } else { steps }
+      },
     ))
   }
   if d.notes.len() > 0 { text(size: 11pt, d.notes.join(" ")) }
@@ -78,7 +69,7 @@ export const HAND_OUT_TEMPLATE = `
 #table(
   columns: (10mm, 1fr, 48mm, 48mm),
   rows: (auto,) + (9.5mm,) * 14,
-  align: left + horizon,
+  align: start + horizon,
   table.header(..("", l.handOut.name, l.handOut.company, l.handOut.signature).map(h => table.cell(fill: luma(88%), text(size: 11pt, weight: 600, h)))),
   ..range(14).map(i => (text(size: 10pt, str(i + 1)), [], [], [])).flatten(),
 )

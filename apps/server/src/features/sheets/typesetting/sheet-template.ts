@@ -1,32 +1,13 @@
+import { PRELUDE } from './prelude.ts';
+
 /**
  * Layout of the joint sheet, in Typst. Every word comes with the data (`labels`, `sheets`), none is written here.
  * Black on white and line widths only: nothing is told by colour.
  */
-export const SHEET_TEMPLATE = `
-#let input = json(bytes(sys.inputs.data))
-#let l = input.labels
-#let stamp = input.date
-#set document(
-  title: input.title,
-  author: l.product,
-  date: datetime(year: stamp.at(0), month: stamp.at(1), day: stamp.at(2), hour: stamp.at(3), minute: stamp.at(4), second: stamp.at(5)),
-)
-#set text(font: "Atkinson Hyperlegible Next", size: 9pt, lang: input.language, number-width: "tabular", hyphenate: false)
-// A word longer than its column breaks rather than leaves the paper.
-#show regex("[^\\s\u{200b}]{22}"): it => it + sym.zws
+export const SHEET_TEMPLATE = `${PRELUDE}
+#set text(size: 9pt)
 #set par(leading: 0.5em, spacing: 0.6em)
-#set table(stroke: 0.5pt + black, inset: (x: 4pt, y: 3.4pt))
-
-#let grey = luma(35%)
-#let drawing(svg, ..size) = image(bytes(svg), format: "svg", ..size)
-#let heading-line(words) = block(above: 10pt, below: 5pt, sticky: true, text(size: 11pt, weight: 700, words))
-#let small(words) = text(size: 7.4pt, fill: grey, words)
-#let blank-line(width) = box(width: width, height: 9pt, stroke: (bottom: 0.5pt + black))
-
-#let banner(b) = block(width: 100%, stroke: 2pt + black, inset: 0pt, below: 4pt, breakable: false, stack(
-  block(width: 100%, fill: black, inset: (x: 6pt, y: 4pt), text(fill: white, size: 12pt, weight: 700, b.heading)),
-  if b.text != "" { block(inset: (x: 6pt, y: 4pt), text(size: 9.4pt, weight: 600, b.text)) },
-))
+#set table(inset: (x: 4pt, y: 3.4pt))
 
 #let section(s) = block(width: 100%, breakable: true, above: 0pt, below: 9pt, {
   block(width: 100%, below: 4.5pt, inset: (bottom: 2.5pt), stroke: (bottom: 0.8pt + black), text(size: 11pt, weight: 700, s.title))
@@ -44,7 +25,7 @@ export const SHEET_TEMPLATE = `
 
 #let header(d) = {
   grid(
-    columns: (14mm, 1fr, 23mm), column-gutter: 4mm, align: (center + horizon, left + horizon, right + top),
+    columns: (14mm, 1fr, 23mm), column-gutter: 4mm, align: (center + horizon, start + horizon, end + top),
     drawing(d.glyph, width: 13mm),
     {
       text(size: if d.tag.clusters().len() > 26 { 14pt } else { 24pt }, weight: 700, d.tag)
@@ -75,16 +56,13 @@ export const SHEET_TEMPLATE = `
   block(width: 100%, above: 4pt, below: 10pt, plan-caption(d.plan))
 }
 
-#let bold-cell(it) = text(weight: 700, it)
-#let head-cell(it) = table.cell(fill: luma(88%), text(size: 7.6pt, weight: 600, it))
-
 #let passes(d) = {
   heading-line(l.passes.title)
   let pump = d.showsPump
   table(
     columns: (23mm, 10mm, 21mm, 21mm) + if pump { (1fr,) } else { () } + (22mm, if pump { 27mm } else { 1fr }, if pump { 20mm } else { 1fr }),
     rows: (auto,) + (8.6mm,) * d.passes.len(),
-    align: (x, y) => (if y > 0 and x > 0 and x < 4 { right } else { left }) + horizon,
+    align: (x, y) => (if y > 0 and x > 0 and x < 4 { end } else { start }) + horizon,
     table.header(..((l.passes.pass, l.passes.percent, l.passes.Nm, l.passes.ftlbf) + if pump { (l.passes.pump + ", " + l.passes.pumpUnit,) } else { () } + (l.passes.tool, l.passes.time, l.passes.initials)).map(head-cell)),
     ..d.passes.map(p => (
       bold-cell(p.name), p.percent, text(size: 14pt, weight: 700, p.torque_Nm), text(size: 11pt, weight: 600, p.torque_ftlbf),
@@ -93,23 +71,25 @@ export const SHEET_TEMPLATE = `
   for n in d.passNotes { block(above: 3pt, below: 3pt, n) }
 }
 
+// Steps as numbers run from left to right in every language; a sentence runs as its language does.
+#let in-order(s, it) = if s.at("numbers", default: true) { left-to-right(it) } else { it }
 #let sequence(d) = if d.sequence.lines.len() > 0 {
   heading-line(l.sequence.title)
   for s in d.sequence.lines {
     block(above: 4pt, below: 4pt, grid(
       columns: (30mm, 1fr), text(weight: 700, s.heading),
-      text(size: if d.plan.bolts.len() > 100 { 9pt } else { 11pt }, s.fours.map(f => box(f)).join([#h(4pt)#text(weight: 700)[/] #h(1pt)])),
+      text(size: if d.plan.bolts.len() > 100 { 9pt } else { 11pt }, in-order(s, s.fours.map(f => box(f)).join([#h(4pt)#text(weight: 700)[/] #h(1pt)]))),
     ))
   }
   if d.sequence.notes.len() > 0 { small(d.sequence.notes.join(" ")) }
 }
 
-#let readings(d) = block(above: 8pt, below: 0pt, width: 100%, grid(
+#let readings(d) = block(above: 8pt, below: 0pt, width: 100%, breakable: false, grid(
   columns: (1fr, 1fr), column-gutter: 6mm,
   {
     heading-line(l.boxes.title)
     table(
-      columns: (1fr, 29mm, 19mm), align: left + horizon,
+      columns: (1fr, 29mm, 19mm), align: start + horizon,
       table.header(..(l.boxes.reading, l.boxes.limits, l.boxes.measured).map(head-cell)),
       ..d.boxes.readings.map(r => (r.name, r.limit, [])).flatten(),
     )
@@ -120,7 +100,7 @@ export const SHEET_TEMPLATE = `
     table(
       columns: (1fr,) + (16mm,) * 4,
       rows: (auto,) + (7.4mm,) * l.boxes.gapWhen.len(),
-      align: left + horizon,
+      align: start + horizon,
       table.header(..("", ..d.boxes.gapPlaces).map(head-cell)),
       ..l.boxes.gapWhen.map(w => (w, [], [], [], [])).flatten(),
     )
@@ -132,7 +112,7 @@ export const SHEET_TEMPLATE = `
   heading-line(l.signOff.title)
   table(
     columns: (1fr, 42mm, 30mm, 28mm),
-    align: left + horizon,
+    align: start + horizon,
     rows: (auto,) + (7.2mm,) * d.signOff.len(),
     table.header(..(l.signOff.step, l.signOff.name, l.signOff.time, l.signOff.initials).map(head-cell)),
     ..d.signOff.map(s => (s, [], [], [])).flatten(),
@@ -149,37 +129,50 @@ export const SHEET_TEMPLATE = `
   blank-line(60mm)
 })
 
-#let cautions(d) = block(width: 100%, breakable: false, stroke: 0.8pt + black, inset: 6pt, above: 8pt, {
-  set list(spacing: 4pt, marker: [–])
-  block(below: 5pt, text(size: 11pt, weight: 700, l.safety.title))
+#let cautions(d) = block(width: 100%, stroke: 0.8pt + black, inset: 6pt, above: 6pt, {
+  set list(spacing: 3.4pt, marker: [–])
+  block(below: 4pt, text(size: 11pt, weight: 700, l.safety.title))
   let third = calc.ceil(l.safety.lines.len() / 3)
   grid(columns: (1fr, 1fr, 1fr), column-gutter: 5mm, ..l.safety.lines.chunks(third).map(c => list(..c)))
   if d.cautions.len() > 0 {
-    block(above: 6pt, below: 4pt, text(weight: 700, l.safety.site))
+    block(above: 5pt, below: 4pt, text(weight: 700, l.safety.site))
     list(..d.cautions.map(c => text(weight: 600, c)))
   }
-  block(above: 6pt, small(l.safety.defers))
+  block(above: 5pt, small(l.safety.defers))
+})
+
+// Who reads the values reads the cautions: they never come on different pages, whatever is pushed from the first.
+#let values(d) = block(width: 100%, above: 0pt, below: 0pt, breakable: not d.cautionsFit, {
+  cautions(d)
+  passes(d)
+  stop-line
+})
+
+#let photo(p) = block(above: 4pt, breakable: false, {
+  set align(center)
+  image(p.path, width: 100%, height: 36mm, fit: "contain", alt: p.caption)
+  block(above: 2pt, small(p.caption))
 })
 
 #let sheet(d, index) = {
-  let end = label("end-" + str(index))
+  let last-place = label("end-" + str(index))
   set page(
     paper: "a4",
     margin: (x: 12mm, top: 11mm, bottom: 13mm),
     header: context { if counter(page).get().first() > 1 { small(strong(d.tag) + " · " + d.stageWord) } },
     footer: context {
-      let last = counter(page).at(end).first()
+      let last = counter(page).at(last-place).first()
       grid(
         columns: (1fr, auto),
         { if not d.valid { text(size: 8.4pt, weight: 700, d.banners.filter(b => b.withholds).map(b => b.heading).join(" · ")); linebreak() }; small((if d.tag.clusters().len() > 60 { "" } else { d.tag + " · " }) + d.version) },
-        align(right + bottom, small(l.page.replace("{page}", str(counter(page).get().first())).replace("{pages}", str(last)))),
+        align(end + bottom, small(page-of(counter(page).get().first(), last))),
       )
     },
   )
   counter(page).update(1)
   header(d)
   v(3pt)
-  for b in d.banners { banner(b) }
+  for b in d.banners { banner(b.heading, b.text) }
   let own = d.plan.ownPage
   v(3pt)
   grid(
@@ -192,23 +185,21 @@ export const SHEET_TEMPLATE = `
       } else { plan-block(d, 88mm) }
       if d.target != none { section(d.target) }
       if d.valid and d.calculation != none { small(d.calculation) }
-      if d.photo != none { block(above: 4pt, image(d.photo, width: 100%, height: 42mm, fit: "contain")) }
+      if d.photo != none { photo(d.photo) }
     },
   )
-  cautions(d)
-  pagebreak()
-  passes(d)
-  if not own { sequence(d) }
   readings(d)
+  v(8pt, weak: true)
+  values(d)
+  if not own { sequence(d) }
   signing(d)
-  stop-line
   if own {
     pagebreak()
     heading-line(d.plan.title)
     plan-block(d, 172mm)
     sequence(d)
   }
-  [#metadata(none)#end]
+  [#metadata(none)#last-place]
 }
 
 // Printed on both sides, each sheet begins on a new leaf.

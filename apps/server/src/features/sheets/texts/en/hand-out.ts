@@ -1,0 +1,28 @@
+/** The hand-out of a pre-job talk. */
+export const handOut = {
+  title: 'Pre-job talk',
+  viewing: 'Look from the viewing side',
+  viewingText:
+    'Each joint sheet says from where the flange is seen and where bolt 1 is. Clockwise is clockwise from there, from no other place. Chalk the numbers before the first pass.',
+  numbering: 'How we number',
+  example: 'Example with {count} bolts',
+  appliesTo: 'For {least} to {most} bolts',
+  passes: 'The passes',
+  passLine: 'Pass {number}: {percent} % of the torque on the joint sheet',
+  finalLine: 'Final round: clockwise at 100 % until no nut moves',
+  relaxationLine: 'Relaxation pass: clockwise at 100 %, when the joint sheet says so',
+  noRelaxationLine: 'No relaxation pass',
+  order: 'Order with {count} bolts',
+  lubricant: 'Lubricant',
+  cautions: 'Cautions',
+  attendance: 'Who was at this talk',
+  name: 'Name',
+  company: 'Company',
+  signature: 'Signature',
+  date: 'Date',
+  heldBy: 'Held by',
+  draft: 'DRAFT – NOT APPROVED',
+  draftText: 'This revision is not approved. Nobody works to it.',
+  superseded: 'SUPERSEDED',
+  supersededText: 'A later revision has replaced this one. Nobody works to it.',
+};
