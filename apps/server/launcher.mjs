@@ -1,4 +1,4 @@
-// `npm start` and `npm run demo`: checks Node, brings the build up to date, and starts the server in this
+// `npm start`, `npm run demo` and the commands `backup`, `restore` and `verify`: checks Node, brings the build up to date, and starts the server in this
 // process, so that Ctrl-C reaches it directly. Plain JavaScript: it must run before anything is built.
 // Options are those of the server: `npm start -- --help`.
 import { spawnSync } from 'node:child_process';
@@ -45,4 +45,6 @@ function bringBuildUpToDate() {
 
 checkNode();
 bringBuildUpToDate();
-await import(pathToFileURL(join(root, 'apps', 'server', 'dist', 'main.js')).href);
+const command = ['backup', 'restore', 'verify'].find((name) => name === process.argv[2]);
+if (command !== undefined) process.argv.splice(2, 1);
+await import(pathToFileURL(join(root, 'apps', 'server', 'dist', `${command ?? 'main'}.js`)).href);

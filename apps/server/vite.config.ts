@@ -13,6 +13,9 @@ export default defineConfig({
     rollupOptions: {
       input: {
         main: 'src/main.ts',
+        backup: 'src/commands/backup.ts',
+        restore: 'src/commands/restore.ts',
+        verify: 'src/commands/verify.ts',
         'import-worker': 'src/features/import/reading/import-worker.ts',
         'typeset-worker': 'src/features/sheets/typesetting/typeset-worker.mjs',
       },

@@ -67,6 +67,12 @@ export const peopleDecisions: Decisions<PeopleEvents> = {
       ),
       'There is no such person at this site.',
     );
+    // The address names the person as well; the account keeps its id, which the record knows.
+    await tx.query(
+      `UPDATE account SET email = account_id || '@erased.invalid', secret_hash = '', preferences = '{}'
+       WHERE site_id = $1 AND person_id = $2`,
+      [actor.siteId, subjectId],
+    );
     return {};
   },
 

@@ -4,10 +4,10 @@ import { StartupError } from '../startup-error.ts';
 import { type MigrationFile, migrationFiles } from './migration-files.ts';
 
 /** The advisory lock that Prisma's own tool takes: two starts, or a start and the tool, wait for each other. */
-const migrationLock = 72707369;
+export const migrationLock = 72707369;
 
 /** As Prisma's tool makes it, so that `prisma migrate deploy` agrees with what was applied here. */
-const bookkeeping = `
+export const bookkeeping = `
   CREATE TABLE IF NOT EXISTS public._prisma_migrations (
     id                  VARCHAR(36) PRIMARY KEY NOT NULL,
     checksum            VARCHAR(64) NOT NULL,
@@ -78,15 +78,21 @@ function refuseDisagreement(applied: ReadonlyMap<string, AppliedMigration>, file
   }
 }
 
-async function apply(client: pg.Client, { name, sql, checksum }: MigrationFile): Promise<void> {
+/** One migration with its entry in the bookkeeping, in the transaction that the caller has open. */
+export async function applyInTransaction(client: pg.ClientBase, { name, sql, checksum }: MigrationFile): Promise<void> {
+  await client.query(sql);
+  await client.query(
+    `INSERT INTO public._prisma_migrations (id, checksum, migration_name, finished_at, applied_steps_count)
+     VALUES ($1, $2, $3, clock_timestamp(), 1)`,
+    [randomUUID(), checksum, name],
+  );
+}
+
+async function apply(client: pg.Client, file: MigrationFile): Promise<void> {
+  const { name } = file;
   try {
     await client.query('BEGIN');
-    await client.query(sql);
-    await client.query(
-      `INSERT INTO public._prisma_migrations (id, checksum, migration_name, finished_at, applied_steps_count)
-       VALUES ($1, $2, $3, clock_timestamp(), 1)`,
-      [randomUUID(), checksum, name],
-    );
+    await applyInTransaction(client, file);
     await client.query('COMMIT');
   } catch (error) {
     await client.query('ROLLBACK');

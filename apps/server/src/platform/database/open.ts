@@ -30,14 +30,14 @@ export async function openDatabase(settings: Settings, lifecycle: Lifecycle, log
   return ownedDatabase(server.superuserUrl);
 }
 
-const ownerRole = 'seatwell_owner';
-const databaseName = 'seatwell';
+export const ownerRole = 'seatwell_owner';
+export const databaseName = 'seatwell';
 
 /**
  * On the embedded server, a database with an owner of its own: nothing of ours runs as the superuser.
  * The owner's password is new at every start and never leaves the process.
  */
-async function ownedDatabase(superuserUrl: string): Promise<string> {
+export async function ownedDatabase(superuserUrl: string): Promise<string> {
   const client = new pg.Client({ connectionString: superuserUrl });
   await client.connect();
   const password = randomBytes(24).toString('hex');
@@ -54,7 +54,8 @@ async function ownedDatabase(superuserUrl: string): Promise<string> {
   return `postgresql://${ownerRole}:${password}@/${databaseName}?host=${encodeURIComponent(host ?? '')}&port=${port ?? 5432}`;
 }
 
-async function checkServer(url: string): Promise<void> {
+/** @throws StartupError when it cannot be reached or is too old */
+export async function checkServer(url: string): Promise<void> {
   const client = new pg.Client({
     connectionString: url,
     connectionTimeoutMillis: 10_000,

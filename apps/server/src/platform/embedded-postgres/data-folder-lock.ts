@@ -56,11 +56,21 @@ function readHolder(lock: string): Holder | undefined {
   }
 }
 
-function refuseWhileHeld(lock: string, dataFolder: string): void {
+/** The process that holds the data folder, or undefined when none that lives does. */
+export function dataFolderHolder(dataFolder: string): number | undefined {
+  return livingHolder(join(dataFolder, 'seatwell.pid'));
+}
+
+function livingHolder(lock: string): number | undefined {
   const holder = readHolder(lock);
-  if (holder === undefined || !isAlive(holder.pid)) return;
-  if (holder.identity !== processIdentity(holder.pid)) return;
+  if (holder === undefined || !isAlive(holder.pid)) return undefined;
+  return holder.identity === processIdentity(holder.pid) ? holder.pid : undefined;
+}
+
+function refuseWhileHeld(lock: string, dataFolder: string): void {
+  const pid = livingHolder(lock);
+  if (pid === undefined) return;
   throw new StartupError(
-    `The data folder ${dataFolder} is in use by a Seatwell that runs as process ${holder.pid}: stop that one first, or choose another folder with --data.`,
+    `The data folder ${dataFolder} is in use by a Seatwell that runs as process ${pid}: stop that one first, or choose another folder with --data.`,
   );
 }

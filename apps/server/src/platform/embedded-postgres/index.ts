@@ -1,3 +1,4 @@
+export { runningEmbeddedPostgres } from './running.ts';
 export {
   type EmbeddedPostgres,
   type EmbeddedPostgresOptions,
