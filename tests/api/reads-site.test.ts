@@ -9,6 +9,7 @@ import type {
   ProceduresAnswer,
   ShutdownsAnswer,
   TargetTablesAnswer,
+  ToolJointsAnswer,
   ToolsAnswer,
 } from '@seatwell/contract';
 import { uuidv7 } from 'uuidv7';
@@ -16,6 +17,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { accepted, command, siteCommand } from './support/plant.ts';
 import { read, readSite } from './support/read.ts';
 import { listJoint, openShutdown, procedureContent, registerTool, type Shutdown } from './support/shutdown.ts';
+import { taleTo } from './support/tale.ts';
 
 let shutdown: Shutdown;
 beforeAll(async () => {
@@ -112,6 +114,21 @@ describe('tools', () => {
       ['TW-4', 'provisional', '2027-10-01'],
     ]);
   });
+});
+
+it('a tool found wrong names the joints that it tightened since its last good calibration', async () => {
+  const { plant, inspector, technician } = shutdown;
+  const toolId = uuidv7();
+  await registerTool(plant, inspector, toolId, 'TW-9', 'torque-wrench', 450, 'N·m');
+  const tale = await taleTo(shutdown, 'nipped up');
+  await tale.tell('pass-recorded', { change: { tools: { toolId, pumpId: null, gaugeId: null } } });
+  expect(await readSite<ToolJointsAnswer>(technician, `/tools/${toolId}/joints`)).toEqual({ rows: [] });
+  const foundOn = plant.now.toISOString().slice(0, 10);
+  accepted(await siteCommand(plant, inspector, 'tool-failed', toolId, { reason: 'Reads 12 % low', foundOn }));
+  const { rows } = await readSite<ToolJointsAnswer>(technician, `/tools/${toolId}/joints`);
+  expect(rows).toMatchObject([{ jointId: tale.jointId, shutdown: 'Spring', makeNumber: 1, stage: 'part-tight' }]);
+  const page = await read<JointPage>(shutdown, technician, `/joints/${tale.jointId}`);
+  expect(page.makes[0]?.flags).toContainEqual({ code: 'tool-failed', detail: 'TW-9' });
 });
 
 describe('engineering data', () => {

@@ -1,6 +1,7 @@
 export * from './bolt-plan/index.ts';
 export * from './catalogue.ts';
 export * from './context.ts';
+export { failedTools } from './derived/failed-tools.ts';
 export * from './derived/flags.ts';
 export * from './derived/makes.ts';
 export * from './derived/waits.ts';

@@ -4,6 +4,7 @@ import {
   DEFAULT_SETTINGS,
   drawSample,
   facesOf,
+  failedTools,
   flagsOf,
   nextStep,
   restartFrom,
@@ -122,6 +123,29 @@ describe('flags beside the stage', () => {
     expect(flags(story, provisional(null))).toEqual(['part-tight', 'provisional-tool']);
     expect(flags(story, provisional('2027-03-03T09:00:00.000Z'))).toEqual(['part-tight']);
     expect(flags(story, { tools: {} })).toContain('provisional-tool');
+  });
+
+  it('a tool found wrong, if it worked since its last good calibration, until its passes are made again', () => {
+    const wrench = tools[id.WRENCH]!;
+    const found = (failedOn: string, more: typeof wrench.calibrations = []) => ({
+      tools: { ...tools, [id.WRENCH]: { ...wrench, failedOn, calibrations: [...wrench.calibrations, ...more] } },
+    });
+    const story = toldTo('tight');
+    const worked = story.make().passes[0]!.endedAt.slice(0, 10);
+    const later = '2027-12-01';
+    expect(flags(story)).toEqual([]);
+    expect(flags(story, found(later))).toEqual(['tool-failed']);
+    expect(flags(toldTo('nipped up'), found(later))).toEqual([]);
+    const again = { ...wrench.calibrations[0]!, calibrationId: id.uuid(95), calibratedOn: '2027-11-01' };
+    expect(worked < again.calibratedOn).toBe(true);
+    expect(flags(story, found(later, [again]))).toEqual([]);
+    expect(flags(story, found(later, [{ ...again, provisional: true, clearedAt: null }]))).toEqual(['tool-failed']);
+    // A calibration made after it was found wrong says nothing about the work before.
+    expect(flags(story, found('2027-10-01', [again]))).toEqual(['tool-failed']);
+    const { passes } = story.make();
+    const madeAgain = [...passes, ...passes.map((pass) => ({ ...pass, toolId: id.uuid(96) }))];
+    expect(failedTools(story.make(), found(later).tools)).toEqual([id.WRENCH]);
+    expect(failedTools({ ...story.make(), passes: madeAgain }, found(later).tools)).toEqual([]);
   });
 
   it('a temporary gasket, an implausible record, unclosed punch items', () => {

@@ -57,6 +57,7 @@ function whoMay(action: Action): SignedIn {
 function ownId(type: keyof typeof CATALOGUE, payload: unknown): string | null {
   const brings = /-(listed|recorded|held|raised|registered|planned|opened|granted|drafted|approved|entered)$/;
   if (!brings.test(type) || CATALOGUE[type].subject === 'joint' || CATALOGUE[type].subject === 'make') return null;
+  if (type === 'calibration-recorded') return (payload as { toolId: string }).toolId;
   const first = Object.entries(payload as object)[0];
   return first?.[0].endsWith('Id') ? String(first[1]) : null;
 }

@@ -1,7 +1,7 @@
 import supertest from 'supertest';
 import { uuidv7 } from 'uuidv7';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { command, engage, type SignedIn } from '../support/plant.ts';
+import { command, engage, type SignedIn, siteCommand } from '../support/plant.ts';
 import { openShutdown, type Shutdown } from '../support/shutdown.ts';
 import { type Tale, taleTo } from '../support/tale.ts';
 import { openingBy } from '../support/work.ts';
@@ -92,6 +92,24 @@ it('a command about one thing that says the id of another is refused', async () 
   const area = { areaId, code: 'U77', name: 'Unit 77' };
   const { plant, coordinator, shutdownId } = shutdown;
   const response = await command(plant, coordinator, shutdownId, 'area-listed', uuidv7(), area);
+  expect(response).toMatchObject(problem('bad-input', 400));
+  expect(response.body.errors).toMatchObject([{ path: 'subjectId', code: 'other-subject' }]);
+});
+
+it('a calibration is recorded about its tool, and nothing else', async () => {
+  const { plant, inspector, wrenchId } = shutdown;
+  const calibrationId = uuidv7();
+  const calibration = {
+    calibrationId,
+    toolId: wrenchId,
+    calibratedOn: '2027-03-01',
+    validThrough: '2028-03-01',
+    certificate: null,
+    certificateNumber: 'C-TW-1-2',
+    provisional: false,
+    pairs: [],
+  };
+  const response = await siteCommand(plant, inspector, 'calibration-recorded', calibrationId, calibration);
   expect(response).toMatchObject(problem('bad-input', 400));
   expect(response.body.errors).toMatchObject([{ path: 'subjectId', code: 'other-subject' }]);
 });

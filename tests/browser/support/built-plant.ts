@@ -7,7 +7,7 @@ import { launchChromium } from './chromium.ts';
 import { type People, peopleOf } from './people.ts';
 
 /** A shutdown on a server of its own that serves the built web app, and a browser. */
-export interface BuiltPlant extends Pick<People, 'contextOf'> {
+export interface BuiltPlant extends People {
   readonly shutdown: Shutdown;
   readonly browser: Browser;
   /** path of an address below the shutdown */
@@ -21,19 +21,23 @@ export async function openBuiltPlant(given?: TestDatabase): Promise<BuiltPlant> 
   // The plant's clock is the device's: what a browser records has to be of now.
   Object.defineProperty(shutdown.plant, 'now', { get: () => new Date(), set: () => undefined });
   const { port } = shutdown.plant.app.server.address() as AddressInfo;
-  const accounts = [shutdown.coordinator, shutdown.engineer, shutdown.technician, shutdown.chargehand].map(
-    (person) => ({
-      role: person.role,
-      name: person.email,
-      email: person.email,
-      password: PASSWORD,
-    }),
-  );
+  const { plant, coordinator, engineer, operations, technician, mate, chargehand, inspector, witness } = shutdown;
+  const accounts = [
+    plant.administrator,
+    coordinator,
+    engineer,
+    operations,
+    technician,
+    mate,
+    chargehand,
+    inspector,
+    witness,
+  ].map((person) => ({ role: person.role, name: person.email, email: person.email, password: PASSWORD }));
   const browser = await launchChromium();
   return {
     shutdown,
     browser,
-    contextOf: peopleOf(browser, { url: `http://127.0.0.1:${port}`, accounts }).contextOf,
+    ...peopleOf(browser, { url: `http://127.0.0.1:${port}`, accounts }),
     at: (path) => `/shutdowns/${shutdown.shutdownId}${path}`,
     close: async () => {
       await browser.close();

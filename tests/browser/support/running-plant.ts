@@ -8,6 +8,7 @@ import { uuidv7 } from 'uuidv7';
 import { createServer } from 'vite';
 import { accepted, command, PASSWORD, type SignedIn } from '../../api/support/plant.ts';
 import { openShutdown, type Shutdown } from '../../api/support/shutdown.ts';
+import { atRest } from './barriers.ts';
 import { launchChromium } from './chromium.ts';
 
 /** A server with a shutdown in progress, the web app in front of it, and a browser. */
@@ -99,6 +100,7 @@ async function holdTalk(shutdown: Shutdown): Promise<void> {
 export async function picture(page: Page, name: string): Promise<void> {
   const folder = process.env['SCREENSHOTS'];
   if (folder === undefined || folder === '') return;
+  await atRest(page);
   mkdirSync(folder, { recursive: true });
   await page.screenshot({ path: join(folder, `${name}.png`), fullPage: true });
 }

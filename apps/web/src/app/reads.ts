@@ -22,6 +22,7 @@ import type {
   TalksAnswer,
   TargetTablesAnswer,
   TodayAnswer,
+  ToolJointsAnswer,
   ToolsAnswer,
 } from '@seatwell/contract';
 import { queryOptions } from '@tanstack/react-query';
@@ -67,6 +68,7 @@ export const personQuery = (personId: string) => siteRead<PersonPage>(`/people/$
 export const peopleQuery = siteRead<PeopleAnswer>('/people');
 export const accountsQuery = siteRead<AccountsAnswer>('/accounts');
 export const toolsQuery = siteRead<ToolsAnswer>('/tools');
+export const toolJointsQuery = (toolId: string) => siteRead<ToolJointsAnswer>(`/tools/${toolId}/joints`);
 export const proceduresQuery = siteRead<ProceduresAnswer>('/procedures');
 export const gasketDataQuery = siteRead<GasketDataAnswer>('/gasket-data');
 export const lubricantsQuery = siteRead<LubricantsAnswer>('/lubricants');

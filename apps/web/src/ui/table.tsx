@@ -53,13 +53,18 @@ function TableCards<Row>({ caption, captionHidden, columns, rows, rowKey, empty 
                 <span key={column.key}>{column.cell(row)}</span>
               ))}
             </strong>
-            <KeyValues items={others.map((column) => ({ name: column.header, value: column.cell(row) }))} />
+            <KeyValues
+              items={others.map((column) => ({ name: column.header, value: column.cell(row) })).filter(says)}
+            />
           </li>
         ))}
       </ul>
     </section>
   );
 }
+
+/** A card has no column to keep: what says nothing leaves its line out. */
+const says = ({ value }: { value: ReactNode }): boolean => value !== '' && value !== null && value !== false;
 
 function PlainTable<Row>({ caption, captionHidden, columns, rows, rowKey, empty }: TableProps<Row>) {
   const hasFooter = columns.some((column) => column.footer !== undefined);

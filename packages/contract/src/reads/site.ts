@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { procedureContent, reach, sitePayloads, TOOL_KINDS } from '../events/index.ts';
-import { day, id, instant, qualifiedFor, role } from '../primitives.ts';
+import { day, id, instant, qualifiedFor, role, stage } from '../primitives.ts';
 import { allowedAction, personRef } from './common.ts';
 
 const qualificationRow = z.object({
@@ -98,6 +98,21 @@ export const toolsAnswer = z.object({
   actions: z.array(allowedAction),
 });
 export type ToolsAnswer = z.infer<typeof toolsAnswer>;
+
+/** `GET /api/v1/tools/:toolId/joints`: what a tool that was found wrong tightened since its last good calibration */
+export const toolJointsAnswer = z.object({
+  rows: z.array(
+    z.object({
+      shutdownId: id,
+      shutdown: z.string(),
+      jointId: id,
+      tag: z.string(),
+      makeNumber: z.int(),
+      stage,
+    }),
+  ),
+});
+export type ToolJointsAnswer = z.infer<typeof toolJointsAnswer>;
 export type ToolRow = ToolsAnswer['rows'][number];
 
 /** `GET /api/v1/procedures`: every revision, newest first within a procedure */

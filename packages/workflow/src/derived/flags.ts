@@ -2,6 +2,7 @@ import type { PunchCategory, ShutdownSettings } from '@seatwell/contract';
 import type { ToolFacts } from '../context.ts';
 import type { JointState, MakeState } from '../state.ts';
 import { addHours, moment } from '../time.ts';
+import { failedTools } from './failed-tools.ts';
 import { temporaryFittingOf } from './makes.ts';
 
 export type FlagCode =
@@ -13,6 +14,7 @@ export type FlagCode =
   | 'needs-review'
   | 'implausible'
   | 'provisional-tool'
+  | 'tool-failed'
   | 'target-out-of-date'
   | 'relaxation-due'
   | 'relaxation-overdue'
@@ -85,7 +87,10 @@ export function flagsOf(joint: JointState, make: MakeState, context: FlagContext
   for (const waiting of make.waiting) raise('needs-review', `${waiting.type}: ${waiting.codes.join(', ')}`);
   if (make.implausible.length > 0) raise('implausible', make.implausible.join(', '));
   const uncleared = unclearedTools(make, context.tools);
-  if (uncleared.length > 0) raise('provisional-tool', uncleared.map((id) => context.tools[id]?.tag ?? id).join(', '));
+  const tagged = (ids: readonly string[]) => ids.map((id) => context.tools[id]?.tag ?? id).join(', ');
+  if (uncleared.length > 0) raise('provisional-tool', tagged(uncleared));
+  const failed = failedTools(make, context.tools);
+  if (failed.length > 0) raise('tool-failed', tagged(failed));
   if (make.target && context.targetInputsHashNow && context.targetInputsHashNow !== make.target.inputsHash)
     raise('target-out-of-date', 'an input of the calculation has changed since the target was approved');
   const due = relaxationDue(joint, make, context.settings);

@@ -11,6 +11,7 @@ import type {
 import type { Database, Transaction } from '../../platform/database/pool.ts';
 import { loadPackFacts } from './facts-of-pack.ts';
 import { loadSystemFacts } from './facts-of-system.ts';
+import { loadToolFacts } from './facts-of-tools.ts';
 
 export interface SourcedDataRow {
   readonly dataId: string;
@@ -81,21 +82,7 @@ export class FactsLoader {
   tools(toolIds: readonly string[]): Promise<Record<string, ToolFacts>> {
     const ids = [...new Set(toolIds)].sort();
     if (ids.length === 0) return Promise.resolve({});
-    return this.#once(`tools ${ids.join()}`, async () => {
-      const { rows } = await this.#tx.query<{ tool: ToolFacts }>({
-        name: 'facts-of-tools',
-        text: `SELECT jsonb_build_object('toolId', t.tool_id, 'tag', t.tag, 'kind', t.kind, 'scaleMinimum', t.scale_minimum,
-            'scaleMaximum', t.scale_maximum, 'scaleUnit', t.scale_unit, 'failedOn', t.failed_on,
-            'calibrations', coalesce((SELECT jsonb_agg(jsonb_build_object('calibrationId', c.calibration_id,
-              'calibratedOn', c.calibrated_on, 'validThrough', c.valid_through, 'provisional', c.provisional,
-              'clearedAt', c.cleared_at, 'hasCertificate', c.certificate IS NOT NULL, 'recordedAt', c.recorded_at)
-              ORDER BY c.calibrated_on, c.calibration_id)
-              FROM calibration c WHERE c.site_id = $1 AND c.tool_id = t.tool_id), '[]')) AS tool
-          FROM tool t WHERE t.site_id = $1 AND t.tool_id = ANY($2::uuid[])`,
-        values: [this.#siteId, ids],
-      });
-      return Object.fromEntries(rows.map(({ tool }) => [tool.toolId, tool]));
-    });
+    return this.#once(`tools ${ids.join()}`, () => loadToolFacts(this.#tx, this.#siteId, ids));
   }
 
   procedure(procedureId: string, revision: number): Promise<ProcedureFacts | null> {

@@ -49,7 +49,7 @@ export async function makeAnswer(
   const flags = flagsOf(joint, make, {
     now,
     settings,
-    tools: await facts.tools(make.provisionalTools),
+    tools: await facts.tools([...make.toolsUsed, ...make.provisionalTools]),
     targetInputsHashNow: await inputsHashNow(facts, joint, make, procedure),
     unclosedPunch: around.unclosedPunch,
   });

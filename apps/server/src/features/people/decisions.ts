@@ -1,5 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import { requireAllowed } from '../../platform/access/allows.ts';
+import type { Transaction } from '../../platform/database/pool.ts';
 import { Problem } from '../../platform/errors/problem.ts';
 import { nameCommitment, nameSalt } from '../../platform/record/commitment.ts';
 import { hashSecret } from '../../platform/sign-in/secrets.ts';
@@ -23,6 +24,23 @@ type PeopleEvents =
 /** Days come from the site's own clock: a grant or certificate ends with its last day there. */
 async function changeOne(result: Promise<{ rowCount: number | null }>, otherwise: string): Promise<void> {
   if ((await result).rowCount === 0) throw new Problem('not-found', otherwise);
+}
+
+/** Without an administrator who can sign in and whose role does not end by itself, nobody could ever be let in again. */
+async function keepAnAdministrator(
+  tx: Transaction,
+  siteId: string,
+  column: 'g.grant_id' | 'g.account_id',
+  ending: string,
+): Promise<void> {
+  const others = await tx.query(
+    `SELECT 1 FROM role_grant g JOIN account a ON a.site_id = g.site_id AND a.account_id = g.account_id
+      WHERE g.site_id = $1 AND g.role = 'administrator' AND g.ended_at IS NULL AND g.ends_on IS NULL
+        AND a.closed_at IS NULL AND ${column} <> $2`,
+    [siteId, ending],
+  );
+  if (others.rowCount === 0)
+    throw new Problem('stale-decision', 'This is the last administrator; grant the role to somebody else first.');
 }
 
 /** People, their accounts, roles and qualifications. */
@@ -97,6 +115,7 @@ export const peopleDecisions: Decisions<PeopleEvents> = {
 
   'account-closed': async ({ tx, actor, subjectId, now }) => {
     requireAllowed(actor, 'manage-accounts', {});
+    await keepAnAdministrator(tx, actor.siteId, 'g.account_id', subjectId);
     await changeOne(
       tx.query('UPDATE account SET closed_at = $3 WHERE site_id = $1 AND account_id = $2 AND closed_at IS NULL', [
         actor.siteId,
@@ -129,12 +148,7 @@ export const peopleDecisions: Decisions<PeopleEvents> = {
 
   'role-ended': async ({ tx, actor, subjectId, now }) => {
     requireAllowed(actor, 'manage-accounts', {});
-    const last = await tx.query(
-      `SELECT 1 FROM role_grant WHERE site_id = $1 AND role = 'administrator' AND ended_at IS NULL AND grant_id <> $2`,
-      [actor.siteId, subjectId],
-    );
-    if (last.rowCount === 0)
-      throw new Problem('stale-decision', 'This is the last administrator; grant the role to somebody else first.');
+    await keepAnAdministrator(tx, actor.siteId, 'g.grant_id', subjectId);
     await changeOne(
       tx.query('UPDATE role_grant SET ended_at = $3 WHERE site_id = $1 AND grant_id = $2 AND ended_at IS NULL', [
         actor.siteId,

@@ -1,7 +1,10 @@
 import type { EventType, Payload } from '@seatwell/contract';
 import { Problem } from '../../platform/errors/problem.ts';
 
-/** Events that bring about a thing say its id twice: as their subject, and in what they say. */
+/**
+ * Events that bring about a thing say its id twice: as their subject, and in what they say. A calibration is
+ * recorded about its tool, which is what the reader of the record looks for.
+ */
 const OWN_ID: { readonly [T in EventType]?: keyof Payload<T> & string } = {
   'area-listed': 'areaId',
   'system-listed': 'systemId',
@@ -17,6 +20,7 @@ const OWN_ID: { readonly [T in EventType]?: keyof Payload<T> & string } = {
   'role-granted': 'grantId',
   'qualification-recorded': 'qualificationId',
   'tool-registered': 'toolId',
+  'calibration-recorded': 'toolId',
   'calibration-cleared': 'calibrationId',
   'procedure-drafted': 'procedureId',
   'target-table-approved': 'tableId',

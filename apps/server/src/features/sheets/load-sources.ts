@@ -142,7 +142,7 @@ async function sourceOf(shared: Shared, joint: JointState, make: MakeState): Pro
   const flags = flagsOf(joint, make, {
     now,
     settings: shutdown.settings,
-    tools: await facts.tools(make.provisionalTools),
+    tools: await facts.tools([...make.toolsUsed, ...make.provisionalTools]),
     targetInputsHashNow: hashNow,
     unclosedPunch: {},
   });

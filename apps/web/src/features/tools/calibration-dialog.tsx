@@ -39,7 +39,7 @@ export function CalibrationDialog({ tool, onClose }: { tool: ToolRow; onClose: (
     if (typeof pairs === 'string') return;
     record.mutate(
       {
-        subjectId: calibrationId,
+        subjectId: tool.toolId,
         payload: {
           calibrationId,
           toolId: tool.toolId,

@@ -1,7 +1,10 @@
 import type { ToolRow, ToolsAnswer } from '@seatwell/contract';
+import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
+import { addresses } from '../../app/addresses.ts';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { fileAddress } from '../../app/file-field.tsx';
+import { toolJointsQuery } from '../../app/reads.ts';
 import { reasonAgainst } from '../../app/sign.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
 import { useTrade } from '../../app/use-trade.ts';
@@ -9,7 +12,9 @@ import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { Sheet } from '../../ui/dialog.tsx';
+import { StageWord } from '../../ui/drawing.tsx';
 import { KeyValues } from '../../ui/key-values.tsx';
+import { Link } from '../../ui/link.tsx';
 import { Table } from '../../ui/table.tsx';
 import { CalibrationDialog } from './calibration-dialog.tsx';
 import { FailedDialog } from './failed-dialog.tsx';
@@ -60,6 +65,7 @@ export function ToolSheet({ tool, actions, onClose }: Props) {
           ...(tool.failedOn === null ? [] : [{ name: text('failed-on'), value: format.datedDay(tool.failedOn) }]),
         ]}
       />
+      {tool.failedOn !== null && <JointsInDoubt toolId={tool.toolId} />}
       <Calibrations tool={tool} actions={actions} />
       {tool.inForce !== null && tool.inForce.pairs.length > 0 && <Pairs pairs={tool.inForce.pairs} />}
     </Sheet>
@@ -127,6 +133,40 @@ function Calibrations({ tool, actions }: Pick<Props, 'tool' | 'actions'>) {
         ]}
       />
       <ErrorNotice error={clear.error} />
+    </>
+  );
+}
+
+/** What a tool found wrong tightened since its last good calibration, in every shutdown. */
+function JointsInDoubt({ toolId }: { toolId: string }) {
+  const text = useText('tools');
+  const trade = useTrade();
+  const joints = useQuery(toolJointsQuery(toolId));
+  return (
+    <>
+      <ErrorNotice error={joints.error} />
+      {joints.data && (
+        <Table
+          caption={text('joints-in-doubt')}
+          rows={joints.data.rows}
+          rowKey={(row) => `${row.jointId} ${row.makeNumber}`}
+          empty={text('no-joint-in-doubt')}
+          columns={[
+            {
+              key: 'joint',
+              header: text('joint'),
+              rowHeader: true,
+              cell: (row) => <Link href={addresses.joint(row.shutdownId, row.jointId)}>{row.tag}</Link>,
+            },
+            { key: 'shutdown', header: text('shutdown'), cell: (row) => row.shutdown },
+            {
+              key: 'stage',
+              header: text('stage'),
+              cell: (row) => <StageWord stage={row.stage}>{trade.word('stage', row.stage)}</StageWord>,
+            },
+          ]}
+        />
+      )}
     </>
   );
 }
