@@ -58,7 +58,8 @@ export const peopleDecisions: Decisions<PeopleEvents> = {
   'person-registered': async ({ tx, actor, payload }) => {
     requireAllowed(actor, 'manage-people', {});
     const salt = nameSalt();
-    const { name, ...said } = payload;
+    // Neither name nor badge stands in the record: both go with the person.
+    const { name, badge: _badge, ...said } = payload;
     await insertOrRefuse(tx, 'person', {
       site_id: actor.siteId,
       person_id: payload.personId,

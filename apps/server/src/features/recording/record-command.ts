@@ -171,6 +171,19 @@ interface Sent {
   readonly alreadyDone?: unknown;
 }
 
+/** What names a person: after an erasure a hash of it could be tried out name by name, so that none is kept. */
+const NAMES_A_PERSON: Readonly<Record<string, readonly string[]>> = {
+  'person-registered': ['name', 'badge'],
+  'account-opened': ['email'],
+};
+
+function withoutNames(type: string, said: { readonly payload?: unknown }): object {
+  const names = NAMES_A_PERSON[type];
+  if (!names) return said;
+  const rest = Object.entries(said.payload ?? {}).filter(([key]) => !names.includes(key));
+  return { ...said, payload: Object.fromEntries(rest) };
+}
+
 /**
  * What an event id is bound to: the account and everything said. Not the secret, and not when and how it was sent:
  * a device that got no answer sends again later, and may by then say that the work is already done.
@@ -188,7 +201,7 @@ export function commandHash(actor: Actor, target: StreamTarget, type: string, co
     account: actor.accountId,
     stream: target.shutdownId,
     type,
-    said,
+    said: withoutNames(type, said),
     meaning: signature?.meaning ?? null,
   });
 }
