@@ -133,6 +133,8 @@ export interface RuleContext {
   readonly shortfallAccepted: boolean;
   /** bolts that the procedure's pattern visits in the pass of this event; null = every bolt */
   readonly boltsInPass: number | null;
+  /** radial width that the gasket of the make covers, from the register or the table of its standard; null = not known */
+  readonly seatingWidth_mm: number | null;
   /** passes of the performers on other joints that overlap this one: joint tags */
   readonly elsewhereAtTheSameTime: readonly string[];
   /** joints of the same lot (pack, crew, procedure, shift) with a rejected check, by tag */

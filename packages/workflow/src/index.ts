@@ -12,6 +12,7 @@ export { upcast } from './fold/upcast.ts';
 export * from './register-reading/index.ts';
 export * from './roles.ts';
 export * from './rules/evaluate.ts';
+export { flatnessLimit_mm, imperfectionLimit_mm } from './rules/face-limits.ts';
 export { whyMeasured } from './rules/faces.ts';
 export { alignmentLimits } from './rules/nipped-up.ts';
 export type { Finding, PackRule, Rule } from './rules/rule.ts';

@@ -7,6 +7,9 @@ import { faces, openingBy } from '../support/work.ts';
 import { approve, draft, hire, keep, otherProcedure, qualify } from './hire.ts';
 import { asked, type RuleCase, type RuleCases } from './rule-case.ts';
 
+/** A mark that is not deep; how far it reaches decides. */
+const scored = { condition: 'scored' as const, imperfectionDepth_mm: 0.2 };
+
 const at =
   (point: Point, options: JointOptions = {}) =>
   (shutdown: Shutdown) =>
@@ -103,6 +106,15 @@ export const OPEN_CASES: RuleCases = {
       says: ({ shutdown }) => ({ change: { zeroEnergyChecks: openingBy(shutdown).zeroEnergyChecks.slice(0, 1) } }),
     },
   }),
+  'open.zero-energy-by-two': asked('opened', at('released'), {
+    fires: {
+      says: ({ shutdown }) => {
+        const [first, second] = openingBy(shutdown).zeroEnergyChecks;
+        if (!first || !second) throw new Error('The sound opening names two checks.');
+        return { change: { zeroEnergyChecks: [first, { ...second, personId: first.personId }] } };
+      },
+    },
+  }),
   'open.first-break-caution': asked('opened', at('released'), { fires: { says: { change: { cautionShown: false } } } }),
   'open.qualified': unqualified('opened', 'released', 'disassembly'),
   'open.planned-crew': asked('opened', at('released'), {
@@ -149,6 +161,14 @@ export const FACES_CASES: RuleCases = {
   'faces.every-face': asked('faces-inspected', at('open'), { fires: { says: { change: { faces: faces(1) } } } }),
   'faces.measured': asked('faces-inspected', at('open', { criticality: 'A' }), {
     fires: { says: { change: { faces: faces(2) } } },
+  }),
+  'faces.flatness': asked('faces-inspected', at('open'), {
+    fires: { says: { change: { faces: faces(2, { flatness_mm: 0.3 }) } } },
+    satisfied: { says: { change: { faces: faces(2, { flatness_mm: 0.2 }) } } },
+  }),
+  'faces.imperfections': asked('faces-inspected', at('open'), {
+    fires: { says: { change: { faces: faces(2, { ...scored, imperfectionExtent_mm: 40 }) } } },
+    satisfied: { says: { change: { faces: faces(2, { ...scored, imperfectionExtent_mm: 1 }) } } },
   }),
   'faces.ring-groove': asked('faces-inspected', at('open', { specification: ringJoint }), {
     fires: { says: { change: { faces: faces(2, { ringGrooveTouched: false }) } } },

@@ -1,19 +1,14 @@
 import type { Payload } from '@seatwell/contract';
 import type { RuleContext } from '../context.ts';
-import { facesOf } from '../derived/makes.ts';
+import { facesOf, gasketOf } from '../derived/makes.ts';
+import { nominalSize_mm } from '../derived/nominal-size.ts';
+import { FACE_LIMITS_SOURCE, flatnessLimit_mm, imperfectionLimit_mm, imperfectionOf } from './face-limits.ts';
 import { notQualified } from './people.ts';
 import { list, type Rule, rule } from './rule.ts';
 
 type Inspection = Payload<'faces-inspected'>;
 
 const accepting = { events: ['faces-inspected'] as const };
-
-/** Nominal size in mm of "NPS8" or "DN200", 25 mm to the inch (exact from NPS 4 up); null when it cannot be read. */
-function nominalSize_mm(size: string): number | null {
-  const [, system, digits] = /^(NPS|DN)\s*(\d+(?:\.\d+)?)$/.exec(size) ?? [];
-  if (!system || !digits) return null;
-  return Number(digits) * (system === 'DN' ? 1 : 25);
-}
 
 /** Why faces of this joint are measured and not only looked at; empty when looking is enough. */
 export function whyMeasured({ joint, settings }: Pick<RuleContext, 'joint' | 'settings'>): readonly string[] {
@@ -68,6 +63,55 @@ export const facesRules: readonly Rule[] = [
       return missing.length === 0
         ? null
         : { detail: `Face ${list(missing.map((f) => String(f.face)))} is not measured: ${list(reasons)}.` };
+    }),
+  }),
+  rule({
+    ...accepting,
+    code: 'faces.flatness',
+    sentence: 'The flatness that was measured is within the limit for the gasket.',
+    why: 'Where the face falls away the gasket is loaded less, and leaks first.',
+    remedy: 'Machine or replace the flange; else the inspector or the engineer accepts with a reason.',
+    clearedBy: ['inspector', 'engineer'],
+    severity: 'reason',
+    test: whenAccepted(({ faces }, { joint, make }) => {
+      const limit = flatnessLimit_mm(gasketOf(joint, make).family);
+      const off = faces.filter(({ flatness_mm }) => flatness_mm !== null && flatness_mm > limit);
+      return off.length === 0
+        ? null
+        : {
+            detail: `${list(off.map((face) => `Face ${face.face}: ${face.flatness_mm} mm`))} out of flat.`,
+            limit: `${limit} mm (${FACE_LIMITS_SOURCE})`,
+          };
+    }),
+  }),
+  rule({
+    ...accepting,
+    code: 'faces.imperfections',
+    sentence: 'Imperfections are no deeper than their reach across the seating width allows.',
+    why: 'A mark that crosses the seating width is a way out for the medium.',
+    remedy: 'Dress, machine or replace the flange; else the inspector or the engineer accepts with a reason.',
+    clearedBy: ['inspector', 'engineer'],
+    severity: 'reason',
+    test: whenAccepted(({ faces }, { joint, make, seatingWidth_mm: width }) => {
+      const { family } = gasketOf(joint, make);
+      const marked = faces.flatMap((face) => {
+        const mark = imperfectionOf(face);
+        return mark ? [{ face: face.face, ...mark }] : [];
+      });
+      if (marked.length === 0) return null;
+      if (width === null)
+        return {
+          detail: `Face ${list(marked.map(({ face }) => String(face)))} has imperfections, and neither the register nor a table says what width the gasket covers.`,
+          limit: 'contact diameters of the gasket',
+        };
+      const limitOf = (reach: number) => imperfectionLimit_mm(family, width, reach);
+      const off = marked.filter(({ depth_mm, reach_mm }) => depth_mm > limitOf(reach_mm));
+      return off.length === 0
+        ? null
+        : {
+            detail: `${list(off.map(({ face, depth_mm, reach_mm }) => `Face ${face}: ${depth_mm} mm deep over ${reach_mm} mm`))}.`,
+            limit: `${list(off.map(({ reach_mm }) => `${limitOf(reach_mm)} mm`))} over ${Number(width.toPrecision(4))} mm (${FACE_LIMITS_SOURCE})`,
+          };
     }),
   }),
   rule({

@@ -1,6 +1,7 @@
 import type { Payload } from '@seatwell/contract';
 import type { RuleContext } from '../context.ts';
 import { gasketOf } from '../derived/makes.ts';
+import { nominalSize_mm } from '../derived/nominal-size.ts';
 import { hoursBetween } from '../time.ts';
 import { notQualified } from './people.ts';
 import { list, type Rule, rule } from './rule.ts';
@@ -16,7 +17,8 @@ interface Limit {
 }
 
 // API 686, for machine nozzles (from memory): holes 1.5 mm, faces 0.01 mm to the cm of outside diameter. The
-// outside of the gasket stands for that of the flange, which is larger: the limit is on the safe side.
+// outside of the gasket, or the nominal size, stands for that of the flange, which is larger: the limit is on the
+// safe side.
 const NOZZLE_OFFSET_MM = 1.5;
 const NOZZLE_PARALLELISM_PER_MM = 0.001;
 
@@ -27,7 +29,7 @@ export function alignmentLimits(
 ): readonly Limit[] {
   const site = settings.alignment;
   const nozzle = joint.kind === 'machine-nozzle';
-  const outside = gasketOf(joint, make).contactOutside_mm;
+  const outside = gasketOf(joint, make).contactOutside_mm ?? nominalSize_mm(joint.specification.flange.size);
   const parallelism = nozzle
     ? Math.min(site.parallelism_mm, (outside ?? 0) * NOZZLE_PARALLELISM_PER_MM)
     : site.parallelism_mm;

@@ -32,6 +32,21 @@ export const openRules: readonly Rule[] = [
   }),
   rule({
     ...opened,
+    code: 'open.zero-energy-by-two',
+    sentence: 'The two zero-energy checks are made by two persons.',
+    why: 'Who was mistaken about the line once is mistaken twice.',
+    remedy: 'Have another person make the second check.',
+    clearedBy: ['chargehand'],
+    severity: 'flag',
+    test: ({ zeroEnergyChecks }, context) => {
+      const [person, ...others] = new Set(zeroEnergyChecks.map((check) => check.personId));
+      return person && others.length === 0 && zeroEnergyChecks.length > 1
+        ? { detail: `${nameOf(context, person)} made every check.`, limit: 'two persons' }
+        : null;
+    },
+  }),
+  rule({
+    ...opened,
     code: 'open.first-break-caution',
     sentence: 'The caution of the first break was shown to the crew.',
     why: 'The first bolt loosened shows whether the isolation holds.',

@@ -259,6 +259,9 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
   'open.zero-energy-checks': at('released', 'opened', {
     change: { zeroEnergyChecks: PAYLOADS.opened.zeroEnergyChecks.slice(0, 1) },
   }),
+  'open.zero-energy-by-two': at('released', 'opened', {
+    change: { zeroEnergyChecks: PAYLOADS.opened.zeroEnergyChecks.map((check) => ({ ...check, personId: id.ANA })) },
+  }),
   'open.first-break-caution': at('released', 'opened', { change: { cautionShown: false } }),
   'open.qualified': at('released', 'opened', { around: unqualified(id.BEN) }),
   'open.planned-crew': at('released', 'opened', { around: { performedBy: [id.INES] } }),
@@ -278,6 +281,19 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
     'faces-inspected',
     { change: faces({ flatness_mm: null }) },
     { story: () => toldTo('open', ofCriticality('A')) },
+  ),
+  'faces.flatness': at(
+    'open',
+    'faces-inspected',
+    { change: faces({ flatness_mm: 0.3 }) },
+    { change: faces({ flatness_mm: 0.25 }) },
+  ),
+  'faces.imperfections': at(
+    'open',
+    'faces-inspected',
+    // The gasket covers 15.15 mm: a mark over more than half of it is a hair deep at most.
+    { change: faces({ condition: 'scored', imperfectionDepth_mm: 0.2, imperfectionExtent_mm: 9 }) },
+    { change: faces({ condition: 'scored', imperfectionDepth_mm: 0.7, imperfectionExtent_mm: 7 }) },
   ),
   'faces.ring-groove': at(
     'open',

@@ -107,6 +107,8 @@ export type Surroundings = Omit<RuleContext, 'workTime' | 'workDay' | 'shiftEndD
 
 export const surroundings: Surroundings = {
   leftOvernight: false,
+  // Of the gasket of the joint that the stories tell: 263.7 / 233.4 mm.
+  seatingWidth_mm: 15.15,
   settings: DEFAULT_SETTINGS,
   performedBy: [id.ANA, id.BEN],
   signerPersonId: null,

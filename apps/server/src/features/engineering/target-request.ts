@@ -1,7 +1,8 @@
-import { CalcRefusal, gasketDimensions, type TargetRequest } from '@seatwell/calc';
+import type { TargetRequest } from '@seatwell/calc';
 import type { JointSpecification, Payload, ProcedureContent } from '@seatwell/contract';
 import { gasketOf, type JointState, type MakeState } from '@seatwell/workflow';
 import { Problem } from '../../platform/errors/problem.ts';
+import { type GasketContact, gasketContact } from './gasket-contact.ts';
 
 export type GasketData = Payload<'gasket-data-entered'>;
 export type Lubricant = Payload<'lubricant-entered'>;
@@ -11,24 +12,17 @@ function missing(joint: JointState, path: string, code: string, message: string)
   throw new Problem('calculation-refused', `${joint.tag}: ${message}`, [{ path, code, message, joint: joint.tag }]);
 }
 
-function gasketContact(joint: JointState, make: MakeState): { contactInside_mm: number; contactOutside_mm: number } {
-  const gasket = gasketOf(joint, make);
-  if (gasket.contactInside_mm !== null && gasket.contactOutside_mm !== null) {
-    return { contactInside_mm: gasket.contactInside_mm, contactOutside_mm: gasket.contactOutside_mm };
-  }
+/** @throws Problem `calculation-refused` where neither the register nor a table says where the gasket touches */
+function requireContact(joint: JointState, make: MakeState): GasketContact {
+  const contact = gasketContact(joint, make);
+  if (contact) return contact;
   const { standard, size, rating } = joint.specification.flange;
-  try {
-    const { contactInside_mm, contactOutside_mm } = gasketDimensions({ standard, size, rating, family: gasket.family });
-    return { contactInside_mm, contactOutside_mm };
-  } catch (error) {
-    if (!(error instanceof CalcRefusal)) throw error;
-    return missing(
-      joint,
-      'specification.gasket.contactInside_mm',
-      'gasket-contact-missing',
-      `no table gives the contact of a ${gasket.family} gasket for ${standard} ${size} ${rating}. Enter its inside and outside contact diameters.`,
-    );
-  }
+  return missing(
+    joint,
+    'specification.gasket.contactInside_mm',
+    'gasket-contact-missing',
+    `no table gives the contact of a ${gasketOf(joint, make).family} gasket for ${standard} ${size} ${rating}. Enter its inside and outside contact diameters.`,
+  );
 }
 
 function flangeOf(joint: JointState, specification: JointSpecification): TargetRequest['flange'] {
@@ -83,7 +77,7 @@ export function targetRequest(
     flange: flangeOf(joint, specification),
     gasket: {
       family: gasket.family,
-      ...gasketContact(joint, make),
+      ...requireContact(joint, make),
       ...(gasket.count > 0 ? { count: gasket.count } : {}),
       limits: {
         seating_MPa: gasketData.seating_MPa,

@@ -7,6 +7,7 @@ import {
   shiftAt,
   type TargetEvidence,
 } from '@seatwell/workflow';
+import { seatingWidth_mm } from '../engineering/gasket-contact.ts';
 import type { DecisionInput } from '../recording/decision.ts';
 import { shutdownOf } from '../recording/shutdown-of.ts';
 import { boltsInPass } from './bolts-in-pass.ts';
@@ -98,6 +99,7 @@ export async function ruleContext(
     newTarget,
     shortfallAccepted: newTarget?.shortfallReason != null,
     boltsInPass: boltsInPass(joint, procedure, says.pass),
+    seatingWidth_mm: input.type === 'faces-inspected' ? seatingWidth_mm(joint, make) : null,
     elsewhereAtTheSameTime:
       tightens && says.startedAt && says.endedAt
         ? await facts.elsewhere(joint.jointId, input.performedBy, says.startedAt, says.endedAt)
