@@ -6,10 +6,18 @@ export {
   SHAFT_MOVEMENT_LIMIT_MM,
 } from './alignment/alignment-limits.ts';
 export { type FaceLimits, faceLimits, judgeImperfection } from './alignment/face-limits.ts';
+export { type FaceReadings, type Judgement, judgeFace } from './alignment/judge-face.ts';
+export {
+  type AlignmentReadings,
+  type FlangeOutside,
+  flangeOutside,
+  judgeAlignmentReadings,
+} from './alignment/judge-joint.ts';
 export { blindThickness } from './blind/blind-thickness.ts';
 export { BOLTING_GRADES, type BoltingGrade, boltingGrade, nutPairing } from './bolting/bolting-grade.ts';
 export { findNut, type Nut, nutOf } from './bolting/nuts.ts';
 export { COATING_LIMITS } from './bolting/pairing.ts';
+export { findWasher, type Washer, washerOf } from './bolting/washers.ts';
 export { flangeStress } from './code-loads/flange-stress.ts';
 export type { FlangeStress, FlangeStressRequest } from './code-loads/flange-stress-request.ts';
 export {
@@ -43,6 +51,19 @@ export {
   gasketDimensions,
   gasketFactors,
 } from './gaskets/gasket-data.ts';
+export {
+  mayRetighten,
+  type RetighteningRequest,
+  type RetighteningRule,
+  retighteningRule,
+} from './gaskets/retightening.ts';
+export {
+  type EnteredRing,
+  type GrooveReading,
+  judgeRingGroove,
+  type RingJoint,
+  ringJoint,
+} from './gaskets/ring-groove.ts';
 export { type KitLine, kitList } from './kit/kit-list.ts';
 export { type PneumaticTest, type PneumaticTestRequest, pneumaticTest } from './pressure-test/pneumatic.ts';
 export {
@@ -73,8 +94,16 @@ export * from './simulation/index.ts';
 export { SOURCES, type SourceDocument, type SourceKey } from './sources.ts';
 export { standardStudLength } from './stud-length/standard-stud-length.ts';
 export { type StudLength, type StudLengthRequest, studLength } from './stud-length/stud-length.ts';
+export type { FlangeStressAtTarget } from './target/flange-capacity.ts';
 export { METHOD_SCATTER, TIGHTENING_METHODS, type TighteningMethod } from './target/methods.ts';
-export type { GasketLimits, TargetAnswer, TargetRequest, WindowLimit } from './target/request.ts';
+export type {
+  GasketLimits,
+  TargetAnswer,
+  TargetRequest,
+  ThermalInput,
+  WashersInput,
+  WindowLimit,
+} from './target/request.ts';
 export { type Sensitivity, targetSensitivities } from './target/sensitivities.ts';
 export { type TargetTableRow, targetTable } from './target/target-table.ts';
 export { targetWindow } from './target/target-window.ts';

@@ -65,11 +65,17 @@ export const SOURCES = {
     held: 'read in public reproductions',
     usedIn: ['bolting'],
   },
+  washers: {
+    title: 'ISO 7089, plain washers; ASTM F436, hardened steel washers',
+    edition: '2000; 2011',
+    held: 'from memory',
+    usedIn: ['bolting', 'kit'],
+  },
   'asme-viii-1': {
     title: 'ASME BPVC Section VIII Division 1, Appendix 2; UG-99, UG-102',
     edition: '2010 and later',
     held: 'from memory',
-    usedIn: ['code-loads', 'gaskets', 'pressure-test'],
+    usedIn: ['code-loads', 'gaskets', 'pressure-test', 'target'],
   },
   'asme-pcc-1': {
     title: 'ASME PCC-1, pressure boundary bolted flange joint assembly',
@@ -87,7 +93,7 @@ export const SOURCES = {
     title: 'ASME B31.3, process piping, 304.5.3, 309, 335.1.1, 345',
     edition: 'not dated',
     held: 'from memory',
-    usedIn: ['alignment', 'blind', 'bolting', 'pressure-test'],
+    usedIn: ['alignment', 'blind', 'bolting', 'pressure-test', 'target'],
   },
   'vdi-2230': {
     title: 'VDI 2230-1, highly stressed bolted joints',

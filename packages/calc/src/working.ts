@@ -3,7 +3,7 @@ export interface WorkingStep {
   readonly symbol: string;
   readonly meaning: string;
   readonly formula: string;
-  /** The formula with its numbers, in plain arithmetic (× / + − ^ √ π cos tan min max). */
+  /** The formula with its numbers, in plain arithmetic (× / + − ^ √ π cos ln min max). */
   readonly substituted: string;
   readonly value: number;
   readonly unit: string;

@@ -1,4 +1,4 @@
-/** Evaluates the arithmetic of a substituted formula: numbers, π, √, ^, × / + −, min, max, cos, brackets. */
+/** Evaluates the arithmetic of a substituted formula: numbers, π, √, ^, × / + −, min, max, cos, ln, brackets. */
 export function evaluate(text: string): number {
   const tokens = text.match(/\d+(?:\.\d+)?(?:e[+-]?\d+)?|[a-z]+|[π√^×/+−(),-]/g) ?? [];
   let at = 0;
@@ -28,6 +28,7 @@ export function evaluate(text: string): number {
     if (token === 'π') return Math.PI;
     if (token === '√') return Math.sqrt(atom());
     if (token === 'cos') return Math.cos(list()[0] ?? Number.NaN);
+    if (token === 'ln') return Math.log(list()[0] ?? Number.NaN);
     if (token === 'max') return Math.max(...list());
     if (token === 'min') return Math.min(...list());
     return Number(token);

@@ -73,7 +73,12 @@ describe('alignment', () => {
       gap: 9,
     });
     // API 686 (from memory): holes 1.5 mm, faces 0.01 mm per cm, shaft 0.05 mm.
-    expect(limits({ joint: 'machine-nozzle', outsideDiameter_mm: 500 })).toEqual({ rotation: 1.5, parallelism: 0.5 });
+    expect(limits({ joint: 'machine-nozzle', outsideDiameter_mm: 500 })).toEqual({
+      offset: 1.5,
+      rotation: 1.5,
+      'shaft-movement': 0.05,
+      parallelism: 0.5,
+    });
     expect(SHAFT_MOVEMENT_LIMIT_MM).toBe(0.05);
   });
 

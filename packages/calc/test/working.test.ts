@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   assemblyLoad,
@@ -9,6 +10,7 @@ import {
   loadFromTorque,
   pneumaticTest,
   studLength,
+  type TargetRequest,
   targetWindow,
   tensioner,
   threadGeometry,
@@ -131,6 +133,87 @@ describe('the working can be followed by hand', () => {
     for (const [symbol, value] of Object.entries(results)) {
       expect(answer.working?.find((step) => step.symbol === symbol)?.value, symbol).toBe(value);
     }
+  });
+});
+
+/** Joints with every limit that a window can have, their numbers drawn at random. */
+const anyRequest: fc.Arbitrary<TargetRequest> = fc
+  .record({
+    pressure: fc.double({ min: 0, max: 8, noNaN: true }),
+    seating: fc.double({ min: 10, max: 80, noNaN: true }),
+    allowable: fc.double({ min: 80, max: 260, noNaN: true }),
+    bolts_C: fc.double({ min: 0, max: 90, noNaN: true }),
+    flanges_C: fc.double({ min: 0, max: 90, noNaN: true }),
+    pull: fc.double({ min: 0, max: 50_000, noNaN: true }),
+    area: fc.constantFrom('root' as const, 'tensile' as const),
+    custom: fc.boolean(),
+    hub: fc.boolean(),
+    soft: fc.boolean(),
+    entered: fc.boolean(),
+  })
+  .map(({ custom, ...drawn }) => ({
+    ...EXAMPLE_TARGET,
+    area: drawn.area,
+    clampedParts: [{ kind: 'stack', thickness_mm: 88 }],
+    flange: {
+      ...(custom
+        ? { custom: { boltCount: 12, boltThread: '7/8-9 UNC', boltCircle_mm: 330, thickness_mm: 41 } }
+        : { standard: 'ASME-B16.5', size: 'NPS8', rating: '300' }),
+      strength: {
+        ...(drawn.hub
+          ? { kind: 'integral' as const, hub: { length_mm: 70, smallThickness_mm: 8.2, largeThickness_mm: 28 } }
+          : { kind: 'loose' as const }),
+        outsideDiameter_mm: 381,
+        insideDiameter_mm: 203,
+        allowableAmbient_MPa: drawn.allowable,
+        allowableOperating_MPa: drawn.allowable * 0.9,
+        elasticModulusAmbient_MPa: 200_000,
+        elasticModulusOperating_MPa: 185_000,
+        source: 'test data',
+      },
+      rotation: { gasketLimit_deg: 0.3, ...(drawn.entered ? { flangeAtMaximum_deg: 0.4 } : {}), source: 'test data' },
+      maximumBoltStress_MPa: 500,
+    },
+    gasket: {
+      ...EXAMPLE_TARGET.gasket,
+      limits: { seating_MPa: drawn.seating, operating_MPa: 20, target_MPa: 90, maximum_MPa: 200, source: 'test data' },
+    },
+    bolting: { ...EXAMPLE_TARGET.bolting, elasticModulus_MPa: 205_000, washers: { perBolt: 2 } },
+    service: {
+      pressure_MPa: drawn.pressure,
+      temperature_C: 100,
+      testPressure_MPa: drawn.pressure * 1.5,
+      axialForce_N: drawn.pull,
+      moment_Nm: drawn.pull / 10,
+      thermal: {
+        assemblyTemperature_C: 20,
+        states: [{ name: 'one', boltTemperature_C: drawn.bolts_C, flangeTemperature_C: drawn.flanges_C }],
+        boltExpansion_perK: 1.2e-5,
+        flangeExpansion_perK: 1.15e-5,
+        source: 'test data',
+        ...(drawn.soft ? { stiffness: { flanges_N_per_mm: 8e6, gaskets_N_per_mm: 2e6, source: 'test data' } } : {}),
+      },
+    },
+    working,
+  }));
+
+describe('the working of any window', () => {
+  it('recomputes step by step, and has a step for each limit, the target and the tool', () => {
+    fc.assert(
+      fc.property(anyRequest, (request) => {
+        const { window, target, tool, working: steps = [] } = targetWindow(request);
+        for (const step of steps) {
+          const off = Math.abs(evaluate(step.substituted) - step.value);
+          expect(off, `${step.symbol} = ${step.substituted}`).toBeLessThanOrEqual(Math.abs(step.value) * 5e-5 + 1e-4);
+        }
+        const values = steps.map(({ value }) => value);
+        for (const limit of [...window.lower, ...window.upper])
+          expect(values, limit.name).toContain(limit.boltStress_MPa);
+        expect(values).toContain(target.boltStress_MPa);
+        expect(values).toContain(tool.torque_Nm);
+      }),
+      { numRuns: 60 },
+    );
   });
 });
 

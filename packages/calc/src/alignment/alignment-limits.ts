@@ -2,7 +2,7 @@ import { POSITIVE, requireInRange } from '../checks.ts';
 import { refuse } from '../refusal.ts';
 
 export interface Limit {
-  readonly name: 'offset' | 'parallelism' | 'rotation' | 'gap' | 'pull-in-force';
+  readonly name: 'offset' | 'parallelism' | 'rotation' | 'gap' | 'pull-in-force' | 'shaft-movement';
   readonly limit: number;
   readonly unit: 'mm' | '% of target load';
   readonly meaning: string;
@@ -21,6 +21,9 @@ export interface AlignmentRequest {
 const PCC1 = 'ASME PCC-1 appendix E (read)';
 const B313 = 'ASME B31.3 335.1.1 (from memory)';
 const API686 = 'API 686 chapter 6 (from memory)';
+
+/** Movement of the machine's shaft while its flanges are bolted, mm. API 686 (from memory). */
+export const SHAFT_MOVEMENT_LIMIT_MM = 0.05;
 
 function pipingLimits(input: AlignmentRequest): readonly Limit[] {
   if (input.basis === 'B31.3') {
@@ -79,7 +82,15 @@ export function alignmentLimits(input: AlignmentRequest): readonly Limit[] {
   ]);
   if (input.joint === 'piping') return pipingLimits(input);
   return [
-    { name: 'rotation', limit: 1.5, unit: 'mm', meaning: 'bolt-hole offset', source: API686 },
+    { name: 'offset', limit: 1.5, unit: 'mm', meaning: 'bolt-hole offset', source: API686 },
+    { name: 'rotation', limit: 1.5, unit: 'mm', meaning: 'bolt-hole offset by rotation', source: API686 },
+    {
+      name: 'shaft-movement',
+      limit: SHAFT_MOVEMENT_LIMIT_MM,
+      unit: 'mm',
+      meaning: 'movement of the shaft while the flanges are bolted',
+      source: API686,
+    },
     {
       name: 'parallelism',
       // 0.01 mm per cm of outside diameter.
@@ -90,9 +101,6 @@ export function alignmentLimits(input: AlignmentRequest): readonly Limit[] {
     },
   ];
 }
-
-/** Movement of the machine's shaft while its flanges are bolted, mm. API 686 (from memory). */
-export const SHAFT_MOVEMENT_LIMIT_MM = 0.05;
 
 /**
  * Judges a reading against its limit.

@@ -14,7 +14,18 @@ export interface FlangeStressNumbers {
   readonly arms: { readonly hub_mm: number; readonly face_mm: number; readonly gasket_mm: number };
   readonly operating_Nmm: number;
   readonly seating_Nmm: number;
-  readonly hubbed: { readonly f: number; readonly e: number; readonly L: number; readonly g1: number } | undefined;
+  readonly hubbed:
+    | {
+        readonly V: number;
+        readonly f: number;
+        readonly e: number;
+        readonly L: number;
+        readonly h0: number;
+        readonly g0: number;
+        readonly g1: number;
+      }
+    | undefined;
+  readonly rotation_deg: number;
   readonly operating: FlangeStressState;
   readonly seating: FlangeStressState;
 }
@@ -22,7 +33,9 @@ export interface FlangeStressNumbers {
 /** Steps of the flange stresses, in the order of the code. */
 export function flangeStressSteps(input: FlangeStressRequest, numbers: FlangeStressNumbers): WorkingStep[] {
   const { outsideDiameter_mm: A, insideDiameter_mm: B, thickness_mm: t, loads } = input;
-  const { K, Y, Z, HD_N, HT_N, HG_N, arms, operating_Nmm, seating_Nmm, hubbed, operating, seating } = numbers;
+  const { K, Y, Z, HD_N, HT_N, HG_N, arms, operating_Nmm, seating_Nmm, hubbed, rotation_deg } = numbers;
+  const { operating, seating } = numbers;
+  const { elasticModulusOperating_MPa, elasticModulusSeating_MPa } = input.allowables;
   const steps: WorkingStep[] = [];
   const source = 'ASME BPVC VIII-1 Appendix 2';
   steps.push(
@@ -54,9 +67,9 @@ export function flangeStressSteps(input: FlangeStressRequest, numbers: FlangeStr
       source,
     },
   );
-  for (const [state, moment_Nmm, name] of [
-    [operating, operating_Nmm, 'operation'],
-    [seating, seating_Nmm, 'seating'],
+  for (const [state, moment_Nmm, name, modulus_MPa] of [
+    [operating, operating_Nmm, 'operation', elasticModulusOperating_MPa],
+    [seating, seating_Nmm, 'seating', elasticModulusSeating_MPa],
   ] as const) {
     if (hubbed !== undefined) {
       steps.push(
@@ -80,15 +93,29 @@ export function flangeStressSteps(input: FlangeStressRequest, numbers: FlangeStr
         },
       );
     }
-    steps.push({
-      symbol: 'ST',
-      meaning: `tangential stress, ${name}`,
-      formula: hubbed === undefined ? 'Y·M/(t²·B)' : 'Y·M/(t²·B) − Z·SR',
-      substituted: `${show(Y)} × ${show(moment_Nmm)} / (${show(t)}^2 × ${show(B)}) − ${show(Z)} × ${show(state.radial_MPa)}`,
-      value: state.tangential_MPa,
-      unit: 'MPa',
-      source,
-    });
+    steps.push(
+      {
+        symbol: 'ST',
+        meaning: `tangential stress, ${name}`,
+        formula: hubbed === undefined ? 'Y·M/(t²·B)' : 'Y·M/(t²·B) − Z·SR',
+        substituted: `${show(Y)} × ${show(moment_Nmm)} / (${show(t)}^2 × ${show(B)}) − ${show(Z)} × ${show(state.radial_MPa)}`,
+        value: state.tangential_MPa,
+        unit: 'MPa',
+        source,
+      },
+      {
+        symbol: 'J',
+        meaning: `rigidity index, ${name}`,
+        formula: hubbed === undefined ? '109.4·M/(E·t³·ln K·KL)' : '52.14·V·M/(L·E·g0²·KI·h0)',
+        substituted:
+          hubbed === undefined
+            ? `109.4 × ${show(moment_Nmm)} / (${show(modulus_MPa)} × ${show(t)}^3 × ln(${show(K)}) × ${rotation_deg})`
+            : `52.14 × ${show(hubbed.V)} × ${show(moment_Nmm)} / (${show(hubbed.L)} × ${show(modulus_MPa)} × ${show(hubbed.g0)}^2 × ${rotation_deg} × ${show(hubbed.h0)})`,
+        value: state.rigidityJ,
+        unit: '',
+        source,
+      },
+    );
   }
   return steps;
 }

@@ -10,9 +10,8 @@ import { flangeStressSteps } from './flange-stress-working.ts';
 import { integralHubFactors, looseHubFactors } from './hub-factors.ts';
 import { shapeConstants } from './shape-constants.ts';
 
-/** Rigidity: rotation limits KI 0.3° integral, KL 0.2° loose. */
-const ROTATION_INTEGRAL = 0.3;
-const ROTATION_LOOSE = 0.2;
+/** Rotations that the rigidity index stands on, degrees: KI 0.3 integral, KL 0.2 loose (2-14). */
+export const RIGIDITY_ROTATION_DEG = { integral: 0.3, loose: 0.2 } as const;
 const RIGIDITY_HUB = 52.14;
 const RIGIDITY_PLATE = 109.4;
 const NMM_PER_NM = 1000;
@@ -77,10 +76,11 @@ export function flangeStress(input: FlangeStressRequest): FlangeStress {
           return { F, V, f, e, d, L, h0, g0, g1: hub.largeThickness_mm };
         })();
 
+  const rotation_deg = RIGIDITY_ROTATION_DEG[input.kind];
   const stateOf = (moment_Nmm: number, allowable_MPa: number, modulus_MPa: number): FlangeStressState => {
     if (hubbed === undefined) {
       const tangential_MPa = (Y * moment_Nmm) / (t ** 2 * B);
-      const rigidityJ = (RIGIDITY_PLATE * moment_Nmm) / (modulus_MPa * t ** 3 * Math.log(K) * ROTATION_LOOSE);
+      const rigidityJ = (RIGIDITY_PLATE * moment_Nmm) / (modulus_MPa * t ** 3 * Math.log(K) * rotation_deg);
       return {
         longitudinalHub_MPa: 0,
         radial_MPa: 0,
@@ -93,8 +93,7 @@ export function flangeStress(input: FlangeStressRequest): FlangeStress {
     const hub_MPa = (f * moment_Nmm) / (L * g1 ** 2 * B);
     const radial_MPa = ((1.33 * t * e + 1) * moment_Nmm) / (L * t ** 2 * B);
     const tangential_MPa = (Y * moment_Nmm) / (t ** 2 * B) - Z * radial_MPa;
-    const rotation = input.kind === 'integral' ? ROTATION_INTEGRAL : ROTATION_LOOSE;
-    const rigidityJ = (RIGIDITY_HUB * V * moment_Nmm) / (L * modulus_MPa * g0 ** 2 * rotation * h0);
+    const rigidityJ = (RIGIDITY_HUB * V * moment_Nmm) / (L * modulus_MPa * g0 ** 2 * rotation_deg * h0);
     return {
       longitudinalHub_MPa: hub_MPa,
       radial_MPa,
@@ -122,6 +121,7 @@ export function flangeStress(input: FlangeStressRequest): FlangeStress {
     operating_Nmm,
     seating_Nmm,
     hubbed,
+    rotation_deg,
     operating,
     seating,
   };

@@ -2,6 +2,7 @@ import { flangeRating, flangeSize, flangeStandard } from '../flanges/keys.ts';
 import { refuse } from '../refusal.ts';
 import { citation, numberIn, requiredNumberIn, type SourcedTable, tableRows, textIn } from '../tables/sourced-table.ts';
 import { gasketFamily } from './families.ts';
+import { ringJoint } from './ring-groove.ts';
 import { ASME_VIII_GASKET_FACTORS } from './tables/asme-viii-factors.ts';
 import { GASKET_DIMENSIONS_ASME_B16_5 } from './tables/dimensions-asme-b16-5.ts';
 import { GASKET_DIMENSIONS_ASME_B16_47 } from './tables/dimensions-asme-b16-47.ts';
@@ -84,7 +85,8 @@ function rowsOf(table: SourcedTable): ReadonlyMap<string, GasketDimensions> {
  *
  * Source: ASME B16.20, B16.21, EN 1514-1, EN 1514-2 (tables of this package).
  * @param input.family code of the family; only spiral wound and sheet gaskets have standard dimensions here
- * @throws CalcRefusal `gasket-dimensions-missing`, and the key refusals of findFlange
+ * @throws CalcRefusal `gasket-dimensions-missing`, `ring-groove-data-missing` for a ring joint, and the key refusals of
+ *   findFlange
  */
 export function gasketDimensions(input: {
   readonly standard: string;
@@ -92,6 +94,8 @@ export function gasketDimensions(input: {
   readonly rating: string;
   readonly family: string;
 }): GasketDimensions {
+  // Refuses with the number of the ring, whose dimensions are entered.
+  if (input.family === 'ring-joint') ringJoint({ flange: input });
   const found = findGasketDimensions(input);
   if (found === undefined) {
     refuse(

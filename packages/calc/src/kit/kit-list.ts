@@ -1,4 +1,5 @@
 import { findNut } from '../bolting/nuts.ts';
+import { washerOf } from '../bolting/washers.ts';
 import { requireInRange } from '../checks.ts';
 import { studLength } from '../stud-length/stud-length.ts';
 import { areasOf } from '../threads/geometry.ts';
@@ -12,8 +13,9 @@ export interface KitLine {
 /**
  * What the store packs for a joint: gaskets, studs n × diameter × length, nuts, washers, socket size.
  *
- * @param input.clampedParts from nut to nut; parts of kind `gasket` are counted as gaskets
- * @throws CalcRefusal `unknown-thread`, `out-of-range`
+ * @param input.clampedParts from nut to nut, without washers; parts of kind `gasket` are counted as gaskets
+ * @param input.washersPerStud hardened washers under the nuts; their thickness makes the stud longer
+ * @throws CalcRefusal `unknown-thread`, `out-of-range`, `washer-data-missing`
  */
 export function kitList(input: {
   readonly thread: string;
@@ -29,12 +31,15 @@ export function kitList(input: {
   requireInRange([['boltCount', input.boltCount, { min: 4, max: 200 }]]);
   const { thread } = areasOf(input.thread);
   const washers = input.washersPerStud ?? 0;
+  const given_mm = input.washerThickness_mm;
+  const dimensions = given_mm === undefined ? {} : { thickness_mm: given_mm };
+  const washer = washers === 0 ? undefined : washerOf({ thread, ...dimensions }, 'washer').washer;
   const nut = findNut({ thread });
   const length = studLength({
     thread,
     clampedParts: input.clampedParts,
     ...(nut?.height_mm === undefined ? {} : { nutHeight_mm: nut.height_mm }),
-    washers_mm: washers * (input.washerThickness_mm ?? 0),
+    washers_mm: washers * (washer?.thickness_mm ?? 0),
     ...(input.protrusion_mm === undefined ? {} : { protrusion_mm: input.protrusion_mm }),
   });
   const gaskets = input.clampedParts.filter((part) => part.kind === 'gasket').length;
@@ -47,7 +52,14 @@ export function kitList(input: {
     },
     { item: 'nut', quantity: 2 * input.boltCount, description: `${thread}, ${input.nut}` },
   ];
-  if (washers > 0) lines.push({ item: 'washer', quantity: washers * input.boltCount, description: `for ${thread}` });
+  if (washer !== undefined) {
+    const { insideDiameter_mm, outsideDiameter_mm, thickness_mm } = washer;
+    lines.push({
+      item: 'washer',
+      quantity: washers * input.boltCount,
+      description: `for ${thread}, ${insideDiameter_mm}/${outsideDiameter_mm} × ${thickness_mm} mm`,
+    });
+  }
   if (nut !== undefined) {
     lines.push({
       item: 'socket',

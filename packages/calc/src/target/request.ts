@@ -1,19 +1,58 @@
+import type { RetighteningRule } from '../gaskets/retightening.ts';
 import type { Lubricant } from '../torque/friction.ts';
 import type { HydraulicWrench } from '../torque/hydraulic-pressure.ts';
 import type { Explainable, Warning } from '../working.ts';
+import type { FlangeStressAtTarget } from './flange-capacity.ts';
 import type { TighteningMethod } from './methods.ts';
 
-export interface StandardFlangeInput {
+/**
+ * Dimensions and allowables for the flange stresses of the code. What a standard flange leaves out comes from the
+ * tables of its standard and hub; a custom flange gives all of them.
+ */
+export interface FlangeStrengthInput {
+  readonly kind: 'integral' | 'loose';
+  readonly outsideDiameter_mm?: number;
+  readonly insideDiameter_mm?: number;
+  readonly boltCircle_mm?: number;
+  readonly thickness_mm?: number;
+  readonly hub?: {
+    readonly length_mm: number;
+    readonly smallThickness_mm: number;
+    readonly largeThickness_mm: number;
+  };
+  readonly allowableAmbient_MPa: number;
+  readonly allowableOperating_MPa: number;
+  readonly elasticModulusAmbient_MPa: number;
+  readonly elasticModulusOperating_MPa: number;
+  /** Where material and allowables are from. */
+  readonly source: string;
+}
+
+/** How far the gasket lets one flange rotate; no limit is published, so it is entered. */
+export interface FlangeRotationInput {
+  /** Highest rotation of one flange that the gasket bears, degrees. */
+  readonly gasketLimit_deg: number;
+  /** Rotation of one flange at `maximumBoltStress_MPa`, degrees; otherwise from the rigidity of `strength`. */
+  readonly flangeAtMaximum_deg?: number;
+  readonly source: string;
+}
+
+interface FlangeLimitsInput {
+  /** Highest assembly stress of the flange and who says so, if known. */
+  readonly maximumBoltStress_MPa?: number;
+  readonly maximumBoltStressSource?: string;
+  readonly strength?: FlangeStrengthInput;
+  readonly rotation?: FlangeRotationInput;
+}
+
+export interface StandardFlangeInput extends FlangeLimitsInput {
   readonly standard: string;
   readonly size: string;
   readonly rating: string;
   readonly boltCount?: number;
-  /** Highest assembly stress of the flange and who says so, if known. */
-  readonly maximumBoltStress_MPa?: number;
-  readonly maximumBoltStressSource?: string;
 }
 
-export interface CustomFlangeInput {
+export interface CustomFlangeInput extends FlangeLimitsInput {
   readonly custom: {
     readonly boltCount: number;
     readonly boltThread: string;
@@ -21,8 +60,6 @@ export interface CustomFlangeInput {
     readonly boltHole_mm?: number;
     readonly thickness_mm?: number;
   };
-  readonly maximumBoltStress_MPa?: number;
-  readonly maximumBoltStressSource?: string;
 }
 
 export interface GasketLimits {
@@ -31,6 +68,37 @@ export interface GasketLimits {
   readonly target_MPa: number;
   readonly maximum_MPa: number;
   readonly source: string;
+}
+
+/** Hardened washers under the nuts. What is not given comes from the table, which is from memory. */
+export interface WashersInput {
+  readonly perBolt: 1 | 2;
+  readonly outsideDiameter_mm?: number;
+  readonly insideDiameter_mm?: number;
+  readonly thickness_mm?: number;
+}
+
+/** A state in which bolts and flanges have different temperatures. */
+export interface ThermalState {
+  readonly name: string;
+  readonly boltTemperature_C: number;
+  readonly flangeTemperature_C: number;
+}
+
+/** What turns a temperature difference between bolts and flanges into bolt load. */
+export interface ThermalInput {
+  readonly assemblyTemperature_C: number;
+  readonly states: readonly ThermalState[];
+  /** Coefficients of linear expansion, 1/K. */
+  readonly boltExpansion_perK: number;
+  readonly flangeExpansion_perK: number;
+  readonly source: string;
+  /** Axial stiffness of the clamped parts; without it they are taken as rigid, which is conservative. */
+  readonly stiffness?: {
+    readonly flanges_N_per_mm: number;
+    readonly gaskets_N_per_mm: number;
+    readonly source: string;
+  };
 }
 
 export interface TargetRequest extends Explainable {
@@ -58,6 +126,13 @@ export interface TargetRequest extends Explainable {
     readonly yield_MPa?: number;
     readonly yieldSource?: string;
     readonly elasticModulus_MPa?: number;
+    /** Nut that goes on the stud, `2H` or `A194 2HM`: refused where the grade does not go with it. */
+    readonly nut?: string;
+    /** Coating or plating, with the temperature that its maker allows where the common one does not hold. */
+    readonly coating?: string;
+    readonly coatingMaximum_C?: number;
+    readonly coatingSource?: string;
+    readonly washers?: WashersInput;
   };
   readonly service: {
     readonly pressure_MPa: number;
@@ -67,6 +142,8 @@ export interface TargetRequest extends Explainable {
     readonly axialForce_N?: number;
     /** External bending moment in operation, N·m. */
     readonly moment_Nm?: number;
+    /** Bolts and flanges at different temperatures: start-up, upset, rain. */
+    readonly thermal?: ThermalInput;
   };
   readonly lubricant: Lubricant;
   readonly method: TighteningMethod;
@@ -95,7 +172,7 @@ export interface WindowLimit {
   readonly area: 'tensile' | 'root';
   /** `full` contact width or the code's `effective` width, where a gasket is behind the limit. */
   readonly gasketWidth?: 'full' | 'effective';
-  /** Shown, but does not bound the target (code loads of a flange rated by its standard). */
+  /** Shown, but does not bound the target (code loads and stresses of a flange rated by its standard). */
   readonly advisory?: true;
   /** The tool's scatter is already in the limit. */
   readonly scatterIncluded?: true;
@@ -132,4 +209,8 @@ export interface TargetAnswer {
     readonly pressure_MPa?: number;
     readonly elongation_mm?: number;
   }[];
+  /** Stresses, rigidity and rotation of one flange at the target; only with `flange.strength`. */
+  readonly flangeStress?: readonly FlangeStressAtTarget[];
+  /** What may be done to the joint later, by the family of its gasket. */
+  readonly retightening: RetighteningRule;
 }

@@ -1,14 +1,19 @@
 import { finite } from '../checks.ts';
+import { retighteningRule } from '../gaskets/retightening.ts';
 import type { Explained, Warning } from '../working.ts';
 import { explained, show, stepsFor } from '../working.ts';
+import { flangeCapacity } from './flange-capacity.ts';
 import { type Joint, resolveJoint } from './joint.ts';
-import { lowerLimits, upperLimits } from './limits.ts';
+import { lowerLimits } from './lower-limits.ts';
 import { remediesFor } from './remedies.ts';
 import type { TargetAnswer, TargetRequest, WindowLimit } from './request.ts';
+import { thermalChange } from './thermal.ts';
 import { passSettings, toolSetting } from './tool-setting.ts';
+import { upperLimits } from './upper-limits.ts';
 
 const highest = (limits: readonly WindowLimit[]) =>
   limits.reduce((most, limit) => (limit.boltStress_MPa > most.boltStress_MPa ? limit : most));
+const binding = (limit: WindowLimit) => limit.advisory !== true;
 const lowest = (limits: readonly WindowLimit[]) =>
   limits.reduce((least, limit) => (limit.boltStress_MPa < least.boltStress_MPa ? limit : least));
 
@@ -57,11 +62,27 @@ function spreadOf(stress_MPa: number, scatter: number, lower: readonly WindowLim
   };
 }
 
+/** Advisory limits that the target does not keep. */
+function advisoryWarnings(
+  target_MPa: number,
+  lower: readonly WindowLimit[],
+  upper: readonly WindowLimit[],
+): readonly Warning[] {
+  const missed = [
+    ...lower.flatMap((limit) => (limit.boltStress_MPa > target_MPa ? [{ side: 'below', limit }] : [])),
+    ...upper.flatMap((limit) => (limit.boltStress_MPa < target_MPa ? [{ side: 'above', limit }] : [])),
+  ].filter(({ limit }) => !binding(limit));
+  return missed.map(({ side, limit: { name, boltStress_MPa } }) => ({
+    code: `${side}-code-advisory`,
+    message: `The target lies ${side} ${name} (${boltStress_MPa.toFixed(0)} MPa), advisory for a flange rated by its standard.`,
+  }));
+}
+
 /**
  * The target window of a joint: every limit of the bolt stress, the target, its spread, the tool's setting.
  *
- * Source: ASME PCC-1 joint component method; VDI 2230 for torsion; ASME VIII-1 App. 2 for the code's loads, advisory
- *   for flanges rated by their standard and governing for custom ones.
+ * Source: ASME PCC-1 joint component method; VDI 2230 for torsion; ASME VIII-1 App. 2 for the code's loads and flange
+ *   stresses, advisory for flanges rated by their standard and governing for custom ones; temperature by statics.
  * Formula: wanted stress = SgT·Ag/(Ab·nb), held between the highest lower and the lowest upper limit.
  * @param input.area area that all bolt stresses of the answer stand on
  * @param input.policy shares of ambient yield on the tensile area
@@ -72,25 +93,26 @@ function spreadOf(stress_MPa: number, scatter: number, lower: readonly WindowLim
 export function targetWindow(input: TargetRequest): TargetAnswer & Explained {
   const steps = stepsFor(input);
   const joint = resolveJoint(input);
-  const lower = lowerLimits(input, joint, steps);
-  const upper = upperLimits(input, joint, steps);
-  const governing = lower.filter((limit) => limit.advisory !== true);
-  const low = highest(governing);
-  const high = lowest(upper);
+  const thermal = thermalChange(input, joint, steps);
+  const lower = lowerLimits(input, joint, thermal, steps);
+  const flange = flangeCapacity(input, joint, steps);
+  const upper = [...upperLimits(input, joint, thermal, steps), ...(flange?.limits ?? [])];
+  const floors = lower.filter(binding);
+  const ceilings = upper.filter(binding);
+  const low = highest(floors);
+  const high = lowest(ceilings);
   const open = low.boltStress_MPa <= high.boltStress_MPa;
   const choice = chooseTarget(input, joint, low, high);
   const boltStress_MPa = finite('target.boltStress_MPa', choice.boltStress_MPa);
   const boltLoad_N = boltStress_MPa * joint.area_mm2;
   const gasketStress_MPa = (boltLoad_N * joint.count) / joint.gasketArea_mm2;
-  const warnings: Warning[] = [...joint.warnings, ...choice.warnings];
-  for (const limit of lower) {
-    if (limit.advisory === true && limit.boltStress_MPa > boltStress_MPa) {
-      warnings.push({
-        code: 'below-code-advisory',
-        message: `The target lies below ${limit.name} (${limit.boltStress_MPa.toFixed(0)} MPa), advisory for a flange rated by its standard.`,
-      });
-    }
-  }
+  const warnings: Warning[] = [
+    ...joint.warnings,
+    ...(thermal?.warnings ?? []),
+    ...(flange?.warnings ?? []),
+    ...choice.warnings,
+    ...advisoryWarnings(boltStress_MPa, lower, upper),
+  ];
   steps?.push(
     {
       symbol: 'Sb',
@@ -125,6 +147,7 @@ export function targetWindow(input: TargetRequest): TargetAnswer & Explained {
   );
   const setting = toolSetting(input, joint, boltLoad_N);
   warnings.push(...setting.warnings);
+  steps?.push(...(setting.working ?? []));
   const passes = passSettings(input, joint, boltLoad_N);
   return explained(
     {
@@ -135,9 +158,11 @@ export function targetWindow(input: TargetRequest): TargetAnswer & Explained {
         ...(open ? {} : { shortfall_MPa: low.boltStress_MPa - high.boltStress_MPa, remedies: remediesFor(low, high) }),
       },
       target: { boltStress_MPa, area: input.area, boltLoad_N, gasketStress_MPa, governedBy: choice.governedBy },
-      spread: spreadOf(boltStress_MPa, joint.scatter, governing, upper),
+      spread: spreadOf(boltStress_MPa, joint.scatter, floors, ceilings),
       tool: setting.tool,
       passes,
+      ...(flange === undefined ? {} : { flangeStress: flange.atTarget(boltStress_MPa) }),
+      retightening: retighteningRule(input.gasket.family),
     },
     warnings,
     steps,

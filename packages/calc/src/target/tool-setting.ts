@@ -6,23 +6,32 @@ import { tensioner } from '../tensioner/tensioner.ts';
 import { torqueModelOf } from '../torque/friction.ts';
 import { hydraulicPressure } from '../torque/hydraulic-pressure.ts';
 import { torqueFromLoad } from '../torque/torque.ts';
-import type { Warning } from '../working.ts';
+import type { Warning, WorkingStep } from '../working.ts';
 import type { Joint } from './joint.ts';
 import type { TargetAnswer, TargetRequest } from './request.ts';
 
 interface Setting {
   readonly tool: TargetAnswer['tool'];
   readonly warnings: readonly Warning[];
+  readonly working?: readonly WorkingStep[];
 }
 
+const workingOf = (...answers: readonly { readonly working?: readonly WorkingStep[] }[]) => {
+  const steps = answers.flatMap(({ working = [] }) => working);
+  return steps.length === 0 ? {} : { working: steps };
+};
+
 function torqued(input: TargetRequest, joint: Joint, load_N: number): Setting {
-  const model = torqueModelOf(input.lubricant, joint.thread, joint.hole_mm);
-  const { torque_Nm, warnings } = torqueFromLoad({ thread: joint.thread, load_N, ...model });
-  if (input.method !== 'hydraulic-wrench') return { tool: { torque_Nm }, warnings };
+  const model = torqueModelOf(input.lubricant, joint.thread, joint.seat);
+  const explain = input.working === true;
+  const turned = torqueFromLoad({ thread: joint.thread, load_N, ...model, working: explain });
+  const { torque_Nm, warnings } = turned;
+  if (input.method !== 'hydraulic-wrench') return { tool: { torque_Nm }, warnings, ...workingOf(turned) };
   const wrench = input.tool?.wrench;
   if (wrench === undefined) {
     return {
       tool: { torque_Nm },
+      ...workingOf(turned),
       warnings: [
         ...warnings,
         {
@@ -32,10 +41,11 @@ function torqued(input: TargetRequest, joint: Joint, load_N: number): Setting {
       ],
     };
   }
-  const pressure = hydraulicPressure({ torque_Nm, ...wrench });
+  const pressure = hydraulicPressure({ torque_Nm, ...wrench, working: explain });
   return {
     tool: { torque_Nm, pressure_MPa: pressure.pressure_MPa, resultingTorque_Nm: pressure.resultingTorque_Nm },
     warnings: [...warnings, ...pressure.warnings],
+    ...workingOf(turned, pressure),
   };
 }
 
@@ -55,8 +65,10 @@ function tensioned(input: TargetRequest, joint: Joint, load_N: number): Setting 
     hydraulicArea_mm2,
     coverage: 1,
     yield_MPa: joint.yield_MPa,
+    working: input.working === true,
   });
-  return { tool: { toolLoad_N: answer.toolLoad_N, pressure_MPa: answer.pressure_MPa }, warnings: answer.warnings };
+  const { toolLoad_N, pressure_MPa, warnings } = answer;
+  return { tool: { toolLoad_N, pressure_MPa }, warnings, ...workingOf(answer) };
 }
 
 function elongated(input: TargetRequest, joint: Joint, load_N: number): Setting {
@@ -72,13 +84,14 @@ function elongated(input: TargetRequest, joint: Joint, load_N: number): Setting 
       ],
     };
   }
-  const { elongation_mm } = elongation({
+  const stretched = elongation({
     thread: joint.thread,
     load_N,
     effectiveLength_mm: joint.effectiveLength_mm,
     elasticModulus_MPa,
+    working: input.working === true,
   });
-  return { tool: { elongation_mm }, warnings: [] };
+  return { tool: { elongation_mm: stretched.elongation_mm }, warnings: [], ...workingOf(stretched) };
 }
 
 function settingFor(input: TargetRequest, joint: Joint, load_N: number): Setting {
@@ -89,9 +102,9 @@ function settingFor(input: TargetRequest, joint: Joint, load_N: number): Setting
 
 /** What the tool is set to for a bolt load. */
 export function toolSetting(input: TargetRequest, joint: Joint, load_N: number): Setting {
-  const { tool, warnings } = settingFor(input, joint, load_N);
+  const { tool, ...setting } = settingFor(input, joint, load_N);
   const acrossFlats_mm = findNut({ thread: joint.thread })?.acrossFlats_mm;
-  return { tool: acrossFlats_mm === undefined ? tool : { ...tool, acrossFlats_mm }, warnings };
+  return { tool: acrossFlats_mm === undefined ? tool : { ...tool, acrossFlats_mm }, ...setting };
 }
 
 /** The settings of each pass; a pass below the tool's range says so by having no pressure. */
@@ -106,14 +119,15 @@ export function passSettings(input: TargetRequest, joint: Joint, load_N: number)
     );
   }
   const pairs = input.tool?.wrench?.pairs;
-  const model = torqueModelOf(input.lubricant, joint.thread, joint.hole_mm);
+  const model = torqueModelOf(input.lubricant, joint.thread, joint.seat);
+  const quiet = input.working === true ? { ...input, working: false } : input;
   return percents.map((percent) => {
     const passLoad_N = (load_N * percent) / 100;
     const belowChart =
       input.method === 'hydraulic-wrench' &&
       pairs !== undefined &&
       torqueFromLoad({ thread: joint.thread, load_N: passLoad_N, ...model }).torque_Nm < (pairs[0]?.torque_Nm ?? 0);
-    const { tool } = settingFor(belowChart ? { ...input, method: 'torque-wrench' } : input, joint, passLoad_N);
+    const { tool } = settingFor(belowChart ? { ...quiet, method: 'torque-wrench' } : quiet, joint, passLoad_N);
     return {
       percent,
       ...(tool.torque_Nm === undefined ? {} : { torque_Nm: tool.torque_Nm }),

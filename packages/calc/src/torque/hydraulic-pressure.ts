@@ -1,6 +1,6 @@
 import { POSITIVE, requireInRange } from '../checks.ts';
 import { refuse } from '../refusal.ts';
-import type { Warning } from '../working.ts';
+import { type Explainable, type Explained, explained, show, stepsFor, type WorkingStep } from '../working.ts';
 
 /** A pair of the tool's chart. */
 export interface PressureTorquePair {
@@ -36,15 +36,36 @@ function checkPairs(pairs: readonly PressureTorquePair[]): void {
   }
 }
 
-function between(pairs: readonly PressureTorquePair[], at: (pair: PressureTorquePair) => number, value: number) {
+function around(pairs: readonly PressureTorquePair[], at: (pair: PressureTorquePair) => number, value: number) {
   const upper = pairs.findIndex((pair) => at(pair) >= value);
-  const high = pairs[Math.max(upper, 1)];
-  const low = pairs[Math.max(upper, 1) - 1];
+  return { high: pairs[Math.max(upper, 1)], low: pairs[Math.max(upper, 1) - 1] };
+}
+
+function between(pairs: readonly PressureTorquePair[], at: (pair: PressureTorquePair) => number, value: number) {
+  const { high, low } = around(pairs, at, value);
   if (high === undefined || low === undefined) return undefined;
   const share = (value - at(low)) / (at(high) - at(low));
   return {
     pressure_MPa: low.pressure_MPa + share * (high.pressure_MPa - low.pressure_MPa),
     torque_Nm: low.torque_Nm + share * (high.torque_Nm - low.torque_Nm),
+  };
+}
+
+/** Straight between two pairs of the chart, written out. */
+function readingStep(
+  pairs: readonly PressureTorquePair[],
+  known: keyof PressureTorquePair,
+  from: number,
+  step: Pick<WorkingStep, 'symbol' | 'meaning' | 'value' | 'unit'>,
+): WorkingStep {
+  const { high, low } = around(pairs, (pair) => pair[known], from);
+  const wanted = known === 'torque_Nm' ? 'pressure_MPa' : 'torque_Nm';
+  const number = (pair: PressureTorquePair | undefined, name: keyof PressureTorquePair) => show(pair?.[name] ?? 0);
+  return {
+    ...step,
+    formula: 'straight between two pairs of the chart',
+    substituted: `${number(low, wanted)} + (${show(from)} − ${number(low, known)}) / (${number(high, known)} − ${number(low, known)}) × (${number(high, wanted)} − ${number(low, wanted)})`,
+    source: 'entered: the tool’s pressure-torque pairs',
   };
 }
 
@@ -55,11 +76,10 @@ function between(pairs: readonly PressureTorquePair[], at: (pair: PressureTorque
  * @param input.torque_Nm wanted torque
  * @throws CalcRefusal `out-of-range`, `tool-chart-unusable`, `torque-outside-tool`
  */
-export function hydraulicPressure(input: { readonly torque_Nm: number } & HydraulicWrench): {
+export function hydraulicPressure(input: { readonly torque_Nm: number } & HydraulicWrench & Explainable): {
   readonly pressure_MPa: number;
   readonly resultingTorque_Nm: number;
-  readonly warnings: readonly Warning[];
-} {
+} & Explained {
   const { torque_Nm, pairs, gaugeDivision_MPa } = input;
   requireInRange([
     ['torque_Nm', torque_Nm, POSITIVE],
@@ -94,17 +114,40 @@ export function hydraulicPressure(input: { readonly torque_Nm: number } & Hydrau
   }
   const resultingTorque_Nm = between(pairs, (pair) => pair.pressure_MPa, pressure_MPa)?.torque_Nm ?? Number.NaN;
   const off = Math.abs(resultingTorque_Nm / torque_Nm - 1);
-  return {
-    pressure_MPa,
-    resultingTorque_Nm,
-    warnings:
-      off > 0.03
-        ? [
-            {
-              code: 'gauge-coarse',
-              message: `Rounding to the gauge changes the torque by ${(off * 100).toFixed(1)} %. A finer gauge or another tool would come closer.`,
-            },
-          ]
-        : [],
-  };
+  const steps = stepsFor(input);
+  steps?.push(
+    readingStep(pairs, 'torque_Nm', torque_Nm, {
+      symbol: 'p',
+      meaning: 'pump pressure of the torque, before rounding to the gauge',
+      value: exact_MPa,
+      unit: 'MPa',
+    }),
+    {
+      symbol: 'p',
+      meaning: 'pump pressure at the nearest mark of the gauge',
+      formula: 'marks·division',
+      substituted: `${divisions} × ${show(gaugeDivision_MPa)}`,
+      value: pressure_MPa,
+      unit: 'MPa',
+      source: 'entered: gauge division',
+    },
+    readingStep(pairs, 'pressure_MPa', pressure_MPa, {
+      symbol: 'T',
+      meaning: 'torque that results at that mark',
+      value: resultingTorque_Nm,
+      unit: 'N·m',
+    }),
+  );
+  return explained(
+    { pressure_MPa, resultingTorque_Nm },
+    off > 0.03
+      ? [
+          {
+            code: 'gauge-coarse',
+            message: `Rounding to the gauge changes the torque by ${(off * 100).toFixed(1)} %. A finer gauge or another tool would come closer.`,
+          },
+        ]
+      : [],
+    steps,
+  );
 }

@@ -2,9 +2,41 @@ import { z } from 'zod';
 import { tighteningMethod } from '../primitives.ts';
 import { calcArea, calcExplainable, calcExplained, calcWarning, list } from './common.ts';
 
-const flangeCeiling = {
+const strength = z
+  .strictObject({
+    kind: z.enum(['integral', 'loose']),
+    outsideDiameter_mm: z.number().exactOptional(),
+    insideDiameter_mm: z.number().exactOptional(),
+    boltCircle_mm: z.number().exactOptional(),
+    thickness_mm: z.number().exactOptional(),
+    hub: z
+      .strictObject({ length_mm: z.number(), smallThickness_mm: z.number(), largeThickness_mm: z.number() })
+      .exactOptional(),
+    allowableAmbient_MPa: z.number(),
+    allowableOperating_MPa: z.number(),
+    elasticModulusAmbient_MPa: z.number(),
+    elasticModulusOperating_MPa: z.number(),
+    source: z.string(),
+  })
+  .describe(
+    'for the flange stresses of the code: governing for a custom flange, advisory for a rated one; dimensions of a standard flange come from its tables',
+  );
+
+const flangeLimits = {
   maximumBoltStress_MPa: z.number().exactOptional(),
   maximumBoltStressSource: z.string().exactOptional(),
+  strength: strength.exactOptional(),
+  rotation: z
+    .strictObject({
+      gasketLimit_deg: z.number(),
+      flangeAtMaximum_deg: z
+        .number()
+        .exactOptional()
+        .describe('rotation of one flange at maximumBoltStress_MPa; otherwise from the rigidity of strength'),
+      source: z.string(),
+    })
+    .exactOptional()
+    .describe('no rotation limit is published: the gasket’s, as entered'),
 };
 
 const flange = z.union([
@@ -13,7 +45,7 @@ const flange = z.union([
     size: z.string(),
     rating: z.string(),
     boltCount: z.number().exactOptional(),
-    ...flangeCeiling,
+    ...flangeLimits,
   }),
   z.strictObject({
     custom: z.strictObject({
@@ -23,7 +55,7 @@ const flange = z.union([
       boltHole_mm: z.number().exactOptional(),
       thickness_mm: z.number().exactOptional(),
     }),
-    ...flangeCeiling,
+    ...flangeLimits,
   }),
 ]);
 
@@ -54,7 +86,34 @@ const bolting = z.strictObject({
   yield_MPa: z.number().exactOptional(),
   yieldSource: z.string().exactOptional(),
   elasticModulus_MPa: z.number().exactOptional(),
+  nut: z.string().exactOptional().describe('2H, A194 2HM: refused where the grade does not go with it'),
+  coating: z.string().exactOptional().describe('zinc, cadmium, ptfe, aluminium-ceramic, or another with its limit'),
+  coatingMaximum_C: z.number().exactOptional(),
+  coatingSource: z.string().exactOptional(),
+  washers: z
+    .strictObject({
+      perBolt: z.union([z.literal(1), z.literal(2)]),
+      outsideDiameter_mm: z.number().exactOptional(),
+      insideDiameter_mm: z.number().exactOptional(),
+      thickness_mm: z.number().exactOptional(),
+    })
+    .exactOptional()
+    .describe('what is not given comes from a table held from memory'),
 });
+
+const thermal = z
+  .strictObject({
+    assemblyTemperature_C: z.number(),
+    states: list(z.strictObject({ name: z.string(), boltTemperature_C: z.number(), flangeTemperature_C: z.number() })),
+    boltExpansion_perK: z.number(),
+    flangeExpansion_perK: z.number(),
+    source: z.string(),
+    stiffness: z
+      .strictObject({ flanges_N_per_mm: z.number(), gaskets_N_per_mm: z.number(), source: z.string() })
+      .exactOptional()
+      .describe('of the clamped parts; without it they are taken as rigid, which is conservative'),
+  })
+  .describe('bolts and flanges at different temperatures; needs clampedParts and bolting.elasticModulus_MPa');
 
 const lubricant = z.union([
   z.strictObject({ nutFactor: z.number(), source: z.string() }),
@@ -82,6 +141,7 @@ export const calcTargetRequest = z.strictObject({
     testPressure_MPa: z.number().exactOptional(),
     axialForce_N: z.number().exactOptional(),
     moment_Nm: z.number().exactOptional(),
+    thermal: thermal.exactOptional(),
   }),
   lubricant,
   method: tighteningMethod,
@@ -140,6 +200,23 @@ export const calcTargetResponse = z.object({
       elongation_mm: z.number().exactOptional(),
     }),
   ),
+  flangeStress: list(
+    z.object({
+      case: z.enum(['assembly', 'operating', 'test']),
+      longitudinalHub_MPa: z.number(),
+      radial_MPa: z.number(),
+      tangential_MPa: z.number(),
+      rigidityJ: z.number(),
+      rotation_deg: z.number(),
+      ok: z.boolean(),
+    }),
+  ).exactOptional(),
+  retightening: z.object({
+    relaxationPass: z.boolean(),
+    afterHot: z.enum(['never-after-hot', 'cold-only', 'in-site-window', 'maker-only', 'not-needed']),
+    sentence: z.string(),
+    source: z.string(),
+  }),
   ...calcExplained,
 });
 export type CalcTargetRequest = z.infer<typeof calcTargetRequest>;
