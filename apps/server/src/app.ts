@@ -25,6 +25,8 @@ import { problemsPlugin } from './platform/http/problems.ts';
 import { liveRoutes } from './platform/live/routes.ts';
 import { repositoryRoot } from './platform/repository-root.ts';
 import { signInPlugin } from './platform/sign-in/plugin.ts';
+import type { TlsSource } from './platform/tls/tls-source.ts';
+import { trustRoutes } from './platform/tls/trust-page/trust-routes.ts';
 
 export interface AppParts {
   readonly db: Database;
@@ -33,7 +35,22 @@ export interface AppParts {
   readonly clock: Clock;
   /** what health and the operator should know, such as an all-powerful database role */
   readonly warnings: readonly string[];
+  /** aborted as soon as the process is to stop */
+  readonly stopping?: AbortSignal;
+  /** how it is reached from outside; plain http without a proxy unless given */
+  readonly serving?: Serving;
 }
+
+export interface Serving {
+  readonly tls?: TlsSource | undefined;
+  /** addresses and subnets of proxies whose forwarded headers count */
+  readonly trustProxy: readonly string[];
+  /** how long browsers are to insist on https; 0: not at all */
+  readonly hstsDays: number;
+  readonly logLevel: string;
+}
+
+const SECONDS_A_DAY = 86_400;
 
 const BODY_LIMIT = 1024 * 1024;
 
@@ -51,11 +68,13 @@ const PAGES = [
 
 /** Builds the HTTP server without starting it. */
 export async function createApp(parts: AppParts): Promise<FastifyInstance> {
+  const { tls, trustProxy = [], hstsDays = 0, logLevel = 'warn' }: Partial<Serving> = parts.serving ?? {};
   const app = Fastify({
-    logger: { stream: process.stderr, level: process.env['LOG_LEVEL'] ?? 'warn', redact: ['req.headers.cookie'] },
+    logger: { stream: process.stderr, level: logLevel, redact: ['req.headers.cookie'] },
     bodyLimit: BODY_LIMIT,
-    trustProxy: process.env['TRUST_PROXY'] === '1',
+    trustProxy: trustProxy.length > 0 ? [...trustProxy] : false,
     routerOptions: { maxParamLength: 200 },
+    ...(tls ? { serverFactory: tls.createServer } : {}),
   });
   app.setValidatorCompiler(validatorCompiler);
   app.setSerializerCompiler(serializerCompiler);
@@ -77,7 +96,8 @@ export async function createApp(parts: AppParts): Promise<FastifyInstance> {
         frameAncestors: ["'none'"],
       },
     },
-    strictTransportSecurity: false,
+    strictTransportSecurity:
+      hstsDays > 0 ? { maxAge: hstsDays * SECONDS_A_DAY, includeSubDomains: false, preload: false } : false,
     crossOriginEmbedderPolicy: false,
   });
   await app.register(signInPlugin, { db: parts.db });
@@ -109,6 +129,7 @@ export async function createApp(parts: AppParts): Promise<FastifyInstance> {
     await api.register(calcRoutes);
     await api.register(simulationRoutes);
   });
+  if (tls?.authority) await trustRoutes(app, tls.authority);
   await serveWeb(app);
   return app;
 }

@@ -1,12 +1,13 @@
 import { Console } from 'node:console';
 import { readFileSync } from 'node:fs';
+import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import pg from 'pg';
 import { openDemo } from '../../../prisma/demo/open-demo.ts';
-import type { DemoAccount } from '../../../prisma/demo/people-and-tools.ts';
+import { addressesElsewhere, announce } from './announce.ts';
 import { createApp } from './app.ts';
 import { jobKinds } from './job-kinds.ts';
-import { readSettings, type Settings, usage } from './platform/config.ts';
+import { readSettings, usage } from './platform/config.ts';
 import { migrate } from './platform/database/migrate.ts';
 import { openDatabase } from './platform/database/open.ts';
 import { createPool, type Database } from './platform/database/pool.ts';
@@ -14,8 +15,15 @@ import { prepareRoles } from './platform/database/roles.ts';
 import { drain, listen } from './platform/http-server.ts';
 import { prepareQueue, runQueue } from './platform/jobs/queue.ts';
 import { createLifecycle } from './platform/lifecycle.ts';
+import { beyondThisMachine, plainHttpWarning, webAddress } from './platform/listening-address.ts';
 import { createLog } from './platform/log.ts';
 import { repositoryRoot } from './platform/repository-root.ts';
+import { startRedirectServer } from './platform/tls/redirect-server.ts';
+import { openTls } from './platform/tls/tls-source.ts';
+import { TRUST_PAGE } from './platform/tls/trust-page/trust-page.ts';
+
+/** Short enough to leave https again within a month, where a certificate is not renewed. */
+const PUBLIC_HSTS_DAYS = 30;
 
 // Whatever the process writes (data, password, certificates) is its user's alone.
 process.umask(0o077);
@@ -31,13 +39,17 @@ await lifecycle.start(async () => {
     process.stdout.write(`${usage}\n`);
     return;
   }
+  const tls = await openTls(settings, log);
+  if (tls) lifecycle.onStop('TLS', tls.stop);
+  const exposed = !tls && beyondThisMachine(settings.host) ? [plainHttpWarning(settings.host)] : [];
   const ownerUrl = await openDatabase(settings, lifecycle, log);
   await migrate(ownerUrl);
 
   const roles = await withOwner(ownerUrl, prepareRoles);
   await prepareQueue(ownerUrl, roles.appRole);
-  for (const warning of roles.warnings) log.warn(warning);
-  const pool = createPool(ownerUrl, { size: 20, role: roles.appRole ?? undefined });
+  const warnings = [...exposed, ...roles.warnings];
+  for (const warning of warnings) log.warn(warning);
+  const pool = createPool(ownerUrl, { size: settings.databaseConnections, role: roles.appRole ?? undefined });
   pool.on('error', (error) => log.warn(`A database connection broke: ${error.message}`));
   lifecycle.onStop('Database connections', () => pool.end());
 
@@ -46,13 +58,36 @@ await lifecycle.start(async () => {
         openDemo(db, (line) => log.info(line)),
       )
     : [];
-  const parts = { db: pool, version: ownVersion(), warnings: roles.warnings, clock: () => new Date() };
+  const { trustProxy, logLevel, hstsDays = tls?.publiclyTrusted ? PUBLIC_HSTS_DAYS : 0 } = settings;
+  const parts = {
+    db: pool,
+    version: ownVersion(),
+    warnings,
+    clock: () => new Date(),
+    stopping: lifecycle.stopping,
+    serving: { tls, trustProxy, logLevel, hstsDays },
+  };
   const queue = await runQueue(pool, jobKinds(parts));
   lifecycle.onStop('Jobs', () => queue.stop());
   const app = await createApp(parts);
-  lifecycle.onStop('Web server', () => drain(app));
+  lifecycle.onStop('Web server', () => drain(app, settings.drainSeconds));
   if (lifecycle.stopping.aborted) return;
-  announce(settings, await listen(app, settings), accounts);
+  const { host, port, redirectPort } = settings;
+  const url = await listen(app, { host, port, scheme: tls ? 'https' : 'http' });
+  const authority = tls?.authority;
+  const httpsPort = (app.server.address() as AddressInfo).port;
+  const redirect =
+    redirectPort === undefined
+      ? undefined
+      : await startRedirectServer({ host, port: redirectPort, httpsPort, authority });
+  if (redirect) lifecycle.onStop('Redirection', redirect.close);
+  const said = {
+    url,
+    accounts,
+    ...(redirect ? { redirectUrl: webAddress('http', host, redirect.port) } : {}),
+    ...(authority ? { authority: { page: `${url}${TRUST_PAGE}`, sha256: authority.fingerprint } } : {}),
+  };
+  announce(settings.json, said, addressesElsewhere(host, url));
 });
 
 async function withOwner<T>(ownerUrl: string, work: (client: pg.Client) => Promise<T>): Promise<T> {
@@ -73,16 +108,6 @@ async function withPool<T>(pool: Database, work: (db: Database) => Promise<T>): 
     await pool.query('SET synchronous_commit = on; SELECT txid_current()').catch(() => {});
     await pool.end();
   }
-}
-
-/** One line of JSON for programs, or a few for people. */
-function announce(settings: Settings, url: string, accounts: readonly DemoAccount[]): void {
-  if (settings.json) {
-    process.stdout.write(`${JSON.stringify({ url, accounts })}\n`);
-    return;
-  }
-  process.stdout.write(`Seatwell runs at ${url}  (Ctrl-C stops it)\n`);
-  for (const { role, email, password } of accounts) process.stdout.write(`  ${role}: ${email}  ${password}\n`);
 }
 
 function ownVersion(): string {

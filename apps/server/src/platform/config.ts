@@ -1,49 +1,81 @@
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { z } from 'zod';
+import { beyondThisMachine } from './listening-address.ts';
 import { repositoryRoot } from './repository-root.ts';
+import { flagOptions, SETTING_LINES, type SettingLine, type SettingName, spokenName, usage } from './setting-lines.ts';
 import { StartupError } from './startup-error.ts';
 
-export const usage = `npm start [-- options]      npm run demo [-- options]
+export { usage } from './setting-lines.ts';
 
-  --demo            load the demo shutdown where the database is empty
-  --json            print one line of JSON on standard output when ready
-  --port <number>   web port (SEATWELL_PORT); without it 4310 or the next free one
-  --host <address>  address to listen on (SEATWELL_HOST); 127.0.0.1 unless given
-  --data <folder>   folder of the embedded database (SEATWELL_DATA); .seatwell unless given
+const number = (least: number, most: number, what: string) =>
+  z.coerce
+    .number(`is not a number: give ${what}`)
+    .int(`is not a whole number: give ${what}`)
+    .min(least, `is below ${least}: give ${what}`)
+    .max(most, `is above ${most}: give ${what}`);
 
-DATABASE_URL selects a PostgreSQL 15 or newer instead of the embedded one.`;
+const port = number(0, 65_535, '0 (any free port) to 65535');
+const file = z.string().min(1, 'is empty: give a file');
+const folder = z.string().min(1, 'is empty: give a folder');
+const isSwitch = z
+  .enum(['0', '1'], 'is neither 1 (on) nor 0 (off)')
+  .optional()
+  .transform((value) => value === '1');
+const list = z
+  .string()
+  .optional()
+  .transform((text) => (text ?? '').split(',').flatMap((word) => word.trim() || []));
 
-const settingsSchema = z.object({
-  demo: z.boolean(),
-  json: z.boolean(),
-  help: z.boolean(),
-  host: z.string().min(1, 'is empty: give an address such as 127.0.0.1'),
-  /** Undefined: the usual port or, where that is busy, the next free one. */
-  port: z.coerce
-    .number('is not a number: give 0 (any free port) to 65535')
-    .int('is not a whole number: give 0 (any free port) to 65535')
-    .min(0, 'is below 0: give 0 (any free port) to 65535')
-    .max(65_535, 'is above 65535: give 0 (any free port) to 65535')
-    .optional(),
-  dataFolder: z.string().min(1, 'is empty: give a folder'),
-  /** Where PostgreSQL's binaries are copied when they cannot run where they are. */
-  cacheFolder: z.string().min(1, 'is empty: give a folder').optional(),
-  databaseUrl: z
-    .string()
-    .regex(/^postgres(ql)?:\/\//, 'is no PostgreSQL address: it begins with postgresql://')
-    .optional(),
-});
+const settingsSchema = z
+  .object({
+    demo: isSwitch,
+    json: isSwitch,
+    help: isSwitch,
+    host: z.string('is missing: give an address').min(1, 'is empty: give an address such as 127.0.0.1'),
+    /** Undefined: the usual port or, where that is busy, the next free one. */
+    port: port.optional(),
+    tlsCert: file.optional(),
+    tlsKey: file.optional(),
+    tlsLocal: isSwitch,
+    tlsNames: list,
+    redirectPort: port.optional(),
+    /** Undefined: as the certificate's authority makes it safe. */
+    hstsDays: number(0, 730, 'days from 0 to 730').optional(),
+    plainHttp: isSwitch,
+    trustProxy: list,
+    dataFolder: folder,
+    /** Where PostgreSQL's binaries are copied when they cannot run where they are. */
+    cacheFolder: folder.optional(),
+    databaseUrl: z
+      .string()
+      .regex(/^postgres(ql)?:\/\//, 'is no PostgreSQL address: it begins with postgresql://')
+      .optional(),
+    databaseConnections: number(4, 200, 'connections from 4 to 200').default(20),
+    drainSeconds: number(0, 300, 'seconds from 0 to 300').default(0),
+    logLevel: z
+      .enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'], 'is no level: give warn or info')
+      .default('warn'),
+  } satisfies Record<SettingName, z.ZodType>)
+  .superRefine((settings, context) => {
+    const { tlsCert, tlsKey, tlsLocal, redirectPort, host, plainHttp, help } = settings;
+    const refuse = (path: SettingName, message: string) => context.addIssue({ code: 'custom', path: [path], message });
+    const tls = tlsLocal || tlsCert !== undefined || tlsKey !== undefined;
+    if (tlsCert !== undefined && tlsKey === undefined) refuse('tlsKey', 'is missing: a certificate needs its key');
+    if (tlsKey !== undefined && tlsCert === undefined) refuse('tlsCert', 'is missing: a key needs its certificate');
+    if (tlsLocal && (tlsCert ?? tlsKey) !== undefined) {
+      refuse('tlsLocal', 'and a certificate of your own are both given: choose one');
+    }
+    if (redirectPort !== undefined && !tls) refuse('redirectPort', 'redirects to https: it needs TLS, see --help');
+    if (beyondThisMachine(host) && !tls && !plainHttp && !help) {
+      refuse(
+        'host',
+        `is ${host}, beyond this machine, and without TLS secrets would cross the network readable: add --tls-local, or --tls-cert and --tls-key, or --plain-http behind a proxy that brings TLS`,
+      );
+    }
+  });
 
 export type Settings = Readonly<z.infer<typeof settingsSchema>>;
-
-const spokenNames: Record<string, string> = {
-  host: '--host (SEATWELL_HOST)',
-  port: '--port (SEATWELL_PORT)',
-  dataFolder: '--data (SEATWELL_DATA)',
-  cacheFolder: 'SEATWELL_CACHE',
-  databaseUrl: 'DATABASE_URL',
-};
 
 /**
  * Reads what the person asked for; a flag wins over the environment.
@@ -52,41 +84,30 @@ const spokenNames: Record<string, string> = {
  */
 export function readSettings(words: readonly string[], environment: NodeJS.ProcessEnv): Settings {
   const flags = parseFlags(words);
-  const given = (value: string | undefined) => (value === '' ? undefined : value);
-  const dataFolder = flags.data ?? given(environment.SEATWELL_DATA);
+  const given: Record<string, unknown> = {};
+  for (const [name, line] of Object.entries(SETTING_LINES) as [SettingName, SettingLine][]) {
+    const flag = line.flag === undefined ? undefined : flags[line.flag];
+    const variable = line.variable === undefined ? undefined : environment[line.variable] || undefined;
+    given[name] = flag === undefined ? variable : flag === true ? '1' : flag;
+    // An empty word would be taken for 0.
+    if (flag === '' && line.takes === 'number') given[name] = Number.NaN;
+  }
+  const { host = '127.0.0.1', dataFolder = join(repositoryRoot(), '.seatwell') } = given;
   const result = settingsSchema.safeParse({
-    demo: flags.demo ?? false,
-    json: flags.json ?? false,
-    help: flags.help ?? false,
-    host: flags.host ?? given(environment.SEATWELL_HOST) ?? '127.0.0.1',
-    port: flags.port === '' ? Number.NaN : (flags.port ?? given(environment.SEATWELL_PORT)),
-    dataFolder: dataFolder === undefined ? join(repositoryRoot(), '.seatwell') : dataFolder && resolve(dataFolder),
-    cacheFolder: given(environment.SEATWELL_CACHE),
-    databaseUrl: given(environment.DATABASE_URL),
+    ...given,
+    host,
+    dataFolder: dataFolder && resolve(String(dataFolder)),
   });
   if (result.success) return result.data;
   throw new StartupError(
-    result.error.issues
-      .map(({ path, message }) => `${spokenNames[String(path[0])] ?? path.join('.')} ${message}.`)
-      .join('\n'),
+    result.error.issues.map(({ path, message }) => `${spokenName(path.join('.'))} ${message}.`).join('\n'),
   );
 }
 
-function parseFlags(words: readonly string[]) {
+function parseFlags(words: readonly string[]): Readonly<Record<string, string | boolean | undefined>> {
   try {
-    return parseArgs({
-      args: [...words],
-      options: {
-        demo: { type: 'boolean' },
-        json: { type: 'boolean' },
-        help: { type: 'boolean' },
-        host: { type: 'string' },
-        port: { type: 'string' },
-        data: { type: 'string' },
-      },
-      strict: true,
-      allowPositionals: false,
-    }).values;
+    const { values } = parseArgs({ args: [...words], options: flagOptions, strict: true, allowPositionals: false });
+    return values as Record<string, string | boolean | undefined>;
   } catch (error) {
     throw new StartupError(`${(error as Error).message}\n\n${usage}`);
   }

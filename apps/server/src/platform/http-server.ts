@@ -1,5 +1,7 @@
 import type { AddressInfo } from 'node:net';
+import { setTimeout as wait } from 'node:timers/promises';
 import type { FastifyInstance } from 'fastify';
+import { webAddress } from './listening-address.ts';
 import { StartupError } from './startup-error.ts';
 
 const usualPort = 4310;
@@ -13,7 +15,7 @@ const drainLimit_ms = 30_000;
  */
 export async function listen(
   app: FastifyInstance,
-  where: { readonly host: string; readonly port?: number | undefined },
+  where: { readonly host: string; readonly port?: number | undefined; readonly scheme?: 'http' | 'https' },
 ): Promise<string> {
   const { host } = where;
   const first = where.port ?? usualPort;
@@ -21,7 +23,7 @@ export async function listen(
   for (let port = first; port <= last; port += 1) {
     try {
       await app.listen({ host, port });
-      return addressOf(app, host);
+      return webAddress(where.scheme ?? 'http', host, (app.server.address() as AddressInfo).port);
     } catch (error) {
       const { code, message } = error as NodeJS.ErrnoException;
       if (code === 'EADDRINUSE' && port < last) continue;
@@ -41,19 +43,16 @@ export async function listen(
   throw new Error('no port was tried');
 }
 
-/** Takes no more requests, lets those under way finish, and cuts off what lasts longer than 30 seconds. */
-export async function drain(app: FastifyInstance): Promise<void> {
+/**
+ * Takes no more requests, lets those under way finish, and cuts off what lasts longer than 30 seconds.
+ * @param answering_s goes on answering for so long before, while health already says that it is draining
+ */
+export async function drain(app: FastifyInstance, answering_s = 0): Promise<void> {
+  if (answering_s > 0) await wait(answering_s * 1000);
   const limit = setTimeout(() => {
     app.log.warn('Requests under way for more than 30 s are cut off.');
     app.server.closeAllConnections();
   }, drainLimit_ms);
   await app.close();
   clearTimeout(limit);
-}
-
-function addressOf(app: FastifyInstance, host: string): string {
-  const { port } = app.server.address() as AddressInfo;
-  const everywhere = host === '0.0.0.0' || host === '::';
-  const name = everywhere ? 'localhost' : host;
-  return `http://${name.includes(':') ? `[${name}]` : name}:${port}`;
 }
