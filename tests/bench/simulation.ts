@@ -1,11 +1,13 @@
-import { passesOf, type SimulationJoint, simulateTightening, type TighteningPass } from '@seatwell/calc';
+import { CalcRefusal, passesOf, type SimulationJoint, simulateTightening, type TighteningPass } from '@seatwell/calc';
+import fc from 'fast-check';
 import { denseSimulation } from '../../packages/calc/test/simulation/support/dense-reference.ts';
-import { joint } from '../../packages/calc/test/simulation/support/joints.ts';
+import { anyTightening, joint } from '../../packages/calc/test/simulation/support/joints.ts';
 
 const BOLTS = [8, 16, 24, 40, 64, 96, 120];
 /** Beyond this the dense solution takes minutes. */
 const MOST_DENSE_BOLTS = 24;
 const TARGET_N = 200_000;
+const RANDOM_JOINTS = 10_000;
 
 /** The cross pattern at 30, 70 and 100 % and a clockwise round. */
 const fourPasses = (boltCount: number) => passesOf({ pattern: 'legacy' }, boltCount);
@@ -34,9 +36,27 @@ function denseTime(flange: SimulationJoint, stations: number, passes: readonly T
   return { ms: performance.now() - start, loads, factorisations };
 }
 
+/** Random joints and sequences, well beyond real proportions: how many find no equilibrium or no number? */
+function convergence() {
+  let failures = 0;
+  let steps = 0;
+  for (const request of fc.sample(anyTightening, { numRuns: RANDOM_JOINTS, seed: 1 })) {
+    try {
+      const { final } = simulateTightening({ ...request, record: 'none' });
+      if (!Number.isFinite(final.min + final.max + final.mean)) failures++;
+    } catch (error) {
+      if (!(error instanceof CalcRefusal)) throw error;
+      failures++;
+    }
+    steps += request.passes.reduce((sum, pass) => sum + pass.steps.length, 0);
+  }
+  return { joints: RANDOM_JOINTS, steps, failures };
+}
+
 /**
- * Times of the simulation for four passes by number of bolts, its growth, and its ratio to a dense solution of
- * the same unknowns with one factorisation per active set, in the same run.
+ * Times of the simulation for four passes by number of bolts, its growth, and its ratio to a dense solution by a
+ * general linear algebra library of the same unknowns with one factorisation per active set, in the same run;
+ * and the failures over 10,000 random joints.
  */
 export async function bench(): Promise<object> {
   const times = BOLTS.map((boltCount) => {
@@ -70,5 +90,5 @@ export async function bench(): Promise<object> {
   const sixPatterns48Bolts_ms = shortest(() => {
     for (let pattern = 0; pattern < 6; pattern++) simulateTightening(six);
   }, 300);
-  return { passes: 4, times, growthExponent, dense, sixPatterns48Bolts_ms };
+  return { passes: 4, times, growthExponent, dense, sixPatterns48Bolts_ms, convergence: convergence() };
 }

@@ -31,7 +31,7 @@ function finalLoads(
   compressionFactor: number,
 ): LoadStatistics {
   const { joint, target_N, choices } = request;
-  const state = new JointState(jointModel(joint, { ...choices, compressionFactor }), target_N, choices?.reach);
+  const state = new JointState(jointModel(joint, { ...choices, compressionFactor }), target_N);
   runPasses(state, passes, target_N, request.creep_mm3_per_N ?? 0);
   return loadStatistics(state.loads, target_N);
 }

@@ -151,7 +151,7 @@ function planPasses(
   setValues: number,
   limit_percent: number,
 ): readonly ComputedPass[] {
-  const state = new JointState(jointModel(joint, choices), target_N, choices?.reach);
+  const state = new JointState(jointModel(joint, choices), target_N);
   const scratch = state.clone();
   const passes: ComputedPass[] = [];
   let level = 0;

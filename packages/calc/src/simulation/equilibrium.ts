@@ -32,6 +32,9 @@ export class Equilibrium {
   readonly #waiting: Int32Array;
   readonly #isWaiting: Uint8Array;
   #waitingCount = 0;
+  readonly #touched: Int32Array;
+  readonly #isTouched: Uint8Array;
+  #touchedCount = 0;
   // Points that leave their branch in the step on trial, with the branch that they come to.
   readonly #movers: Int32Array;
   readonly #moverBranches: Float64Array;
@@ -49,9 +52,11 @@ export class Equilibrium {
     this.unbalance = new Float64Array(3 * stations);
     this.#waiting = new Int32Array(stations);
     this.#isWaiting = new Uint8Array(stations);
+    this.#touched = new Int32Array(stations);
+    this.#isTouched = new Uint8Array(stations);
     this.#movers = new Int32Array(points.line0.length);
     this.#moverBranches = new Float64Array(4 * this.#movers.length);
-    for (let station = 0; station < stations; station++) this.assemble(station);
+    for (let station = 0; station < stations; station++) this.touch(station);
   }
 
   copyFrom(other: Equilibrium): void {
@@ -59,7 +64,7 @@ export class Equilibrium {
     this.unbalance.set(other.unbalance);
     this.#waitingCount = 0;
     this.#isWaiting.fill(0);
-    for (let station = 0; station < this.points.model.stations; station++) this.assemble(station);
+    for (let station = 0; station < this.points.model.stations; station++) this.touch(station);
   }
 
   /** Closure of the faces at a lever arm (r − R)/R since before tightening, mm. */
@@ -82,12 +87,33 @@ export class Equilibrium {
     const station = this.points.stationOf(point);
     this.unbalance[3 * station]! += change;
     this.unbalance[3 * station + 2]! += change * this.points.leverOf(point);
-    this.assemble(station);
+    this.touch(station);
     this.wait(station);
   }
 
-  /** Sums the tangents of a station's points. */
-  assemble(station: number): void {
+  /** Puts a point on the branch that was picked, and takes in how its force changes by that. */
+  switch(point: number, station: number, lever: number): void {
+    const points = this.points;
+    const { picked } = points;
+    const s = 3 * station;
+    const c = this.closure[s]! + lever * this.closure[s + 2]! - points.offset[point]!;
+    const change = picked[0]! - points.line0[point]! + (picked[1]! - points.line1[point]!) * c;
+    points.take(point);
+    this.unbalance[s]! += change;
+    this.unbalance[s + 2]! += change * lever;
+    this.touch(station);
+    this.wait(station);
+  }
+
+  /** Says that the tangents of a station's points may have changed. */
+  touch(station: number): void {
+    if (this.#isTouched[station] === 1) return;
+    this.#isTouched[station] = 1;
+    this.#touched[this.#touchedCount++] = station;
+  }
+
+  // Sums the tangents of a station's points.
+  #assemble(station: number): void {
     const { stations, stationsPerBolt, innerLever, outerLever, boltLever, stopLever, stopStiffness } =
       this.points.model;
     const { line1, firstBolt, firstStop } = this.points;
@@ -144,10 +170,9 @@ export class Equilibrium {
 
   /**
    * Finds the equilibrium for the present nuts.
-   * @param reach_mm arcs whose ends move less are not followed; what that leaves is found by `JointState.correct`
    * @throws CalcRefusal `simulation-not-converged`
    */
-  settle(reach_mm: number): void {
+  settle(): void {
     for (let iteration = 0; iteration < MOST_ITERATIONS; iteration++) {
       const largest = this.#largestUnbalance();
       if (largest <= this.#reference * BALANCE) {
@@ -159,7 +184,7 @@ export class Equilibrium {
       if (!Number.isFinite(largest)) break;
       this.iterations++;
       if (!this.#factorise()) break;
-      this.#step(iteration, reach_mm);
+      this.#step(iteration);
     }
     refuse(
       'joint',
@@ -175,6 +200,12 @@ export class Equilibrium {
     const { boltStiffness, stations, joint } = this.points.model;
     let support = (1e-8 * boltStiffness * joint.boltCount) / stations;
     for (let attempt = 0; attempt < 8; attempt++) {
+      for (let k = 0; k < this.#touchedCount; k++) {
+        const station = this.#touched[k]!;
+        this.#isTouched[station] = 0;
+        this.#assemble(station);
+      }
+      this.#touchedCount = 0;
       if (this.#tree.factorise()) return true;
       this.#supportBy(support);
       support *= 100;
@@ -184,10 +215,10 @@ export class Equilibrium {
 
   #supportBy(stiffness: number): void {
     this.#support = stiffness;
-    for (let station = 0; station < this.points.model.stations; station++) this.assemble(station);
+    for (let station = 0; station < this.points.model.stations; station++) this.touch(station);
   }
 
-  #step(iteration: number, reach: number): void {
+  #step(iteration: number): void {
     const unbalance = this.unbalance;
     const { rhs, solution } = this.#tree;
     for (let k = 0; k < this.#waitingCount; k++) {
@@ -195,7 +226,7 @@ export class Equilibrium {
       for (let s = 3 * station; s < 3 * station + 3; s++) rhs[s] = -unbalance[s]!;
       this.#tree.load(station);
     }
-    this.#tree.solve(reach);
+    this.#tree.solve();
     // Work of the unbalance along the step, at its start and end: does the step overshoot?
     let start = 0;
     for (let k = 0; k < this.#waitingCount; k++)
@@ -226,14 +257,13 @@ export class Equilibrium {
     const { stations, stationsPerBolt, innerLever, outerLever, boltLever, stopLever, stopStiffness } =
       this.points.model;
     const { lo, hi, offset, firstBolt, firstStop } = this.points;
-    const { solution, visited, visitedCount } = this.#tree;
+    const { solution } = this.#tree;
     const closure = this.closure;
     const change = share - this.#share;
     this.#share = share;
     this.#moverCount = 0;
     let work = 0;
-    for (let k = 0; k < visitedCount; k++) {
-      const station = visited[k]!;
+    for (let station = 0; station < stations; station++) {
       const s = 3 * station;
       const w = closure[s]! + change * solution[s]!;
       const psi = closure[s + 2]! + change * solution[s + 2]!;
@@ -278,18 +308,16 @@ export class Equilibrium {
       for (let i = 0, s = 3 * this.#waiting[k]!; i < 3; i++, s++) unbalance[s]! *= left;
     for (let k = 0; k < this.#moverCount; k++) {
       const point = this.#movers[k]!;
-      const before = this.force(point);
       for (let i = 0; i < 4; i++) points.picked[i] = this.#moverBranches[4 * k + i]!;
-      points.take(point);
-      this.shift(point, this.force(point) - before);
+      this.switch(point, points.stationOf(point), points.leverOf(point));
     }
     if (this.#support === 0) return;
-    const { solution, visited, visitedCount } = this.#tree;
-    for (let k = 0; k < visitedCount; k++) {
-      const s = 3 * visited[k]!;
+    const { solution } = this.#tree;
+    for (let station = 0; station < points.model.stations; station++) {
+      const s = 3 * station;
       unbalance[s]! -= this.#share * this.#support * solution[s]!;
       unbalance[s + 2]! -= this.#share * this.#support * solution[s + 2]!;
-      this.wait(visited[k]!);
+      this.wait(station);
     }
   }
 }

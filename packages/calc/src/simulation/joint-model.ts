@@ -42,8 +42,6 @@ export interface SolverChoices {
   readonly stationsPerBolt?: number;
   /** Scales the virgin compression of the gasket, for bands. */
   readonly compressionFactor?: number;
-  /** Arcs that move less than this share of the bolt stretch at target are not followed within a pass. */
-  readonly reach?: number;
 }
 
 /** The joint as the solver sees it. */

@@ -13,21 +13,23 @@ export class JointState {
   readonly #balance: Equilibrium;
   readonly #foresight: Foresight;
   readonly #reference: number;
-  readonly #reach: number;
+  readonly #guess: (point: number, station: number, lever: number, c: number) => void;
 
   /**
    * @param model joint prepared by `jointModel`
    * @param reference_N load that accuracy is measured by: the target load
-   * @param reach share of the bolt stretch at the reference load below which an arc is not followed
    */
-  constructor(model: JointModel, reference_N: number, reach = 1e-9) {
+  constructor(model: JointModel, reference_N: number) {
     this.model = model;
     this.#points = new SpringPoints(model);
     this.#balance = new Equilibrium(this.#points, reference_N);
     this.#foresight = new Foresight(this.#points);
     this.#reference = reference_N;
-    this.#reach = (reach * reference_N) / model.boltStiffness;
     this.loads = new Float64Array(model.joint.boltCount);
+    this.#guess = (point, station, lever, c) => {
+      this.#points.pick(point, c);
+      this.#balance.switch(point, station, lever);
+    };
   }
 
   /** Newton iterations so far. */
@@ -77,7 +79,7 @@ export class JointState {
       this.#renewBolt(bolts[k]!);
     }
     this.#foresee(bolts[0]!, loads_N[0]! - this.loads[bolts[0]!]!);
-    this.#balance.settle(this.#reach);
+    this.#balance.settle();
     for (const bolt of bolts) {
       const reached = this.#boltClosure(bolt) + points.held[bolt]! / this.model.boltStiffness;
       if (reached > points.takeUp[bolt]!) points.takeUp[bolt] = reached;
@@ -96,7 +98,7 @@ export class JointState {
       this.#renewBolt(bolt);
     }
     this.#foresee(bolts[0]!, 0);
-    this.#balance.settle(this.#reach);
+    this.#balance.settle();
     this.#remember();
   }
 
@@ -117,11 +119,11 @@ export class JointState {
       points.offset[point] = set;
       this.#renew(point, before);
     }
-    this.#balance.settle(0);
+    this.#balance.settle();
     this.#remember();
   }
 
-  /** Balances every station again from the closures themselves, without leaving any arc out. */
+  /** Balances every station again from the closures themselves: what rounding has left over many steps. */
   correct(): void {
     const { stations, element } = this.model;
     const { closure, unbalance } = this.#balance;
@@ -133,7 +135,7 @@ export class JointState {
       unbalance[3 * this.#points.stationOf(point)]! += force;
       unbalance[3 * this.#points.stationOf(point) + 2]! += force * this.#points.leverOf(point);
     }
-    this.#balance.settle(0);
+    this.#balance.settle();
     this.#remember();
   }
 
@@ -179,24 +181,16 @@ export class JointState {
   // Points that the last step says will leave their branch start on the next one.
   #foresee(bolt: number, rise_N: number): void {
     const centre = bolt * this.model.stationsPerBolt;
-    const { closure } = this.#balance;
-    this.#balance.guessed = this.#foresight.begin(closure, centre, rise_N, (point, c) => this.#guess(point, c));
-  }
-
-  #guess(point: number, c: number): void {
-    const before = this.#balance.force(point);
-    this.#points.pick(point, c);
-    this.#points.take(point);
-    this.#balance.shift(point, this.#balance.force(point) - before);
+    const balance = this.#balance;
+    balance.guessed = this.#foresight.begin(balance.closure, centre, rise_N, this.#guess);
   }
 
   // Records the largest compression of every point, which recovers from now on, and the bolt loads.
   #remember(): void {
-    const { stations, innerLever, outerLever, boltStiffness } = this.model;
+    const { stations, innerLever, outerLever, innerArea, outerArea, boltStiffness } = this.model;
     const points = this.#points;
     const { peak, offset } = points;
     const { closure } = this.#balance;
-    this.#foresight.end(closure);
     for (let station = 0; station < stations; station++) {
       const w = closure[3 * station]!;
       const psi = closure[3 * station + 2]!;
@@ -204,9 +198,8 @@ export class JointState {
       const outer = w + outerLever * psi - offset[stations + station]!;
       const innerGrew = inner > peak[station]!;
       const outerGrew = outer > peak[stations + station]!;
-      if (innerGrew) points.remember(station, inner);
-      if (outerGrew) points.remember(stations + station, outer);
-      if (innerGrew || outerGrew) this.#balance.assemble(station);
+      if (innerGrew && points.remember(station, inner, innerArea)) this.#balance.touch(station);
+      if (outerGrew && points.remember(stations + station, outer, outerArea)) this.#balance.touch(station);
     }
     for (let bolt = 0; bolt < this.loads.length; bolt++)
       this.loads[bolt] = Math.max(0, boltStiffness * (points.takeUp[bolt]! - this.#boltClosure(bolt)));

@@ -48,7 +48,7 @@ export function passesNeeded(
   const { joint, target_N, creep_mm3_per_N = 0, choices } = request;
   const passes = solverSteps(request.passes, joint.boltCount);
   const extra = solverSteps([round], joint.boltCount);
-  const state = new JointState(jointModel(joint, choices), target_N, choices?.reach);
+  const state = new JointState(jointModel(joint, choices), target_N);
   let largest = 0;
   const watch = () => {
     largest = Math.max(largest, parallelism(state));

@@ -7,7 +7,7 @@ import { LevelMarks } from './level-marks.ts';
  * The ring of stations is halved again and again; each station is the separator of one arc, and the arc is
  * condensed onto its two end stations (block LDLᵀ in that elimination order, the last block being the
  * border that closes the ring). When the springs at a few stations change, only their arcs and the arcs
- * above them are condensed again, and a solution is followed only into the arcs that it reaches.
+ * above them are condensed again.
  */
 export class RingTree {
   readonly count: number;
@@ -15,10 +15,8 @@ export class RingTree {
   readonly springs: Float64Array;
   /** Right-hand side, three numbers a station. Set, then call `load`. */
   readonly rhs: Float64Array;
-  /** Solution of the last `solve`; only stations listed in `visited` are current. */
+  /** Solution of the last `solve`. */
   readonly solution: Float64Array;
-  readonly visited: Int32Array;
-  visitedCount = 0;
 
   readonly #arcs: Float64Array;
   readonly #maps: Float64Array;
@@ -30,10 +28,17 @@ export class RingTree {
   readonly #level: Int32Array;
   readonly #top: number;
   readonly #dirty: LevelMarks;
+  // Stations whose springs may differ from those that were condensed last.
+  readonly #touched: Int32Array;
+  readonly #isTouched: Uint8Array;
+  #touchedCount = 0;
+  readonly #condensed: Float64Array;
   readonly #loaded: LevelMarks;
   readonly #gathered: Float64Array;
   readonly #ends: Float64Array;
-  readonly #stack: Int32Array;
+  // Separators from the top down, with those below a separator after it.
+  readonly #order: Int32Array;
+  #ordered = 0;
   readonly #rootInverse = new Float64Array(6);
 
   /**
@@ -45,7 +50,6 @@ export class RingTree {
     this.springs = new Float64Array(3 * count);
     this.rhs = new Float64Array(3 * count);
     this.solution = new Float64Array(3 * count);
-    this.visited = new Int32Array(count);
     this.#arcs = new Float64Array(STRIDE * (count + 1));
     this.#maps = new Float64Array(MAPS * count);
     this.#left = new Int32Array(count).fill(count);
@@ -56,10 +60,13 @@ export class RingTree {
     this.#level = new Int32Array(count);
     this.#gathered = new Float64Array(3 * count);
     this.#ends = new Float64Array(6 * (count + 1));
-    this.#stack = new Int32Array(64);
+    this.#order = new Int32Array(count - 1);
     this.#top = this.#split(0, count, 0, 1);
     const depth = Math.max(...this.#level) + 1;
     this.#dirty = new LevelMarks(count, depth);
+    this.#touched = new Int32Array(count);
+    this.#isTouched = new Uint8Array(count);
+    this.#condensed = new Float64Array(3 * count).fill(NaN);
     this.#loaded = new LevelMarks(count, depth);
     const leaf = STRIDE * count;
     const upper = [0, 1, 2, 7, 8, 14];
@@ -78,14 +85,17 @@ export class RingTree {
     this.#endRight[middle] = to === this.count ? 0 : to;
     this.#parent[middle] = parent;
     this.#level[middle] = level;
+    this.#order[this.#ordered++] = middle;
     this.#left[middle] = this.#split(from, middle, middle, level + 1);
     this.#right[middle] = this.#split(middle, to, middle, level + 1);
     return middle;
   }
 
-  /** Says that the springs of a station have changed. */
+  /** Says that the springs of a station may have changed. */
   touch(station: number): void {
-    this.#dirty.markUp(station, this.#parent, this.#level);
+    if (this.#isTouched[station] === 1) return;
+    this.#isTouched[station] = 1;
+    this.#touched[this.#touchedCount++] = station;
   }
 
   /** Says that a station has a right-hand side. */
@@ -93,8 +103,29 @@ export class RingTree {
     this.#loaded.markUp(station, this.#parent, this.#level);
   }
 
-  /** Condenses the touched arcs again. @returns false when a pivot is not positive definite */
+  // Springs often come back to what they were before the ring is condensed again: only real changes count.
+  #markChanged(): void {
+    const { springs } = this;
+    const condensed = this.#condensed;
+    for (let k = 0; k < this.#touchedCount; k++) {
+      const station = this.#touched[k]!;
+      this.#isTouched[station] = 0;
+      const s = 3 * station;
+      const a = springs[s]!;
+      const b = springs[s + 1]!;
+      const c = springs[s + 2]!;
+      if (a === condensed[s]! && b === condensed[s + 1]! && c === condensed[s + 2]!) continue;
+      condensed[s] = a;
+      condensed[s + 1] = b;
+      condensed[s + 2] = c;
+      this.#dirty.markUp(station, this.#parent, this.#level);
+    }
+    this.#touchedCount = 0;
+  }
+
+  /** Condenses the arcs whose springs changed again. @returns false when a pivot is not positive definite */
   factorise(): boolean {
+    this.#markChanged();
     const dirty = this.#dirty;
     let sound = true;
     for (let level = dirty.depth - 1; level >= 0; level--) {
@@ -133,58 +164,42 @@ export class RingTree {
     );
   }
 
-  /**
-   * Solves for the loaded right-hand sides and clears them.
-   * @param reach arcs whose two ends move less than this (mm) and carry no load are not entered
-   */
-  solve(reach: number): void {
+  /** Solves for the loaded right-hand sides and clears them. */
+  solve(): void {
     this.#gather();
-    const { rhs, solution, visited } = this;
+    const { rhs, solution } = this;
     const maps = this.#maps;
     const gathered = this.#gathered;
     const loaded = this.#loaded.marked;
     const inverse = this.#rootInverse;
+    const endLeft = this.#endLeft;
+    const endRight = this.#endRight;
+    const order = this.#order;
     const a = gathered[0]!;
     const b = gathered[1]!;
     const c = gathered[2]!;
     solution[0] = inverse[0]! * a + inverse[1]! * b + inverse[2]! * c;
     solution[1] = inverse[1]! * a + inverse[3]! * b + inverse[4]! * c;
     solution[2] = inverse[2]! * a + inverse[4]! * b + inverse[5]! * c;
-    visited[0] = 0;
-    let count = 1;
     rhs[0] = 0;
     rhs[1] = 0;
     rhs[2] = 0;
-    const stack = this.#stack;
-    let height = 0;
-    stack[height++] = this.#top;
-    while (height > 0) {
-      const station = stack[--height]!;
-      const l = 3 * this.#endLeft[station]!;
-      const r = 3 * this.#endRight[station]!;
+    for (let k = 0; k < order.length; k++) {
+      const station = order[k]!;
+      const l = 3 * endLeft[station]!;
+      const r = 3 * endRight[station]!;
       const u0 = solution[l]!;
       const u1 = solution[l + 1]!;
       const u2 = solution[l + 2]!;
       const v0 = solution[r]!;
       const v1 = solution[r + 1]!;
       const v2 = solution[r + 2]!;
-      const active = loaded[station] === 1;
-      if (
-        !active &&
-        Math.abs(u0) < reach &&
-        Math.abs(u1) < reach &&
-        Math.abs(u2) < reach &&
-        Math.abs(v0) < reach &&
-        Math.abs(v1) < reach &&
-        Math.abs(v2) < reach
-      )
-        continue;
       const q = MAPS * station;
       const s = 3 * station;
       let x = 0;
       let y = 0;
       let z = 0;
-      if (active) {
+      if (loaded[station] === 1) {
         const g0 = gathered[s]!;
         const g1 = gathered[s + 1]!;
         const g2 = gathered[s + 2]!;
@@ -205,13 +220,7 @@ export class RingTree {
       solution[s] = x;
       solution[s + 1] = y;
       solution[s + 2] = z;
-      visited[count++] = station;
-      const left = this.#left[station]!;
-      const right = this.#right[station]!;
-      if (left < this.count) stack[height++] = left;
-      if (right < this.count) stack[height++] = right;
     }
-    this.visitedCount = count;
     this.#loaded.clear();
   }
 

@@ -165,7 +165,7 @@ export function simulateTightening(request: SimulationRequest): Simulation {
   ]);
   const passes = solverSteps(request.passes, joint.boltCount);
   const model = jointModel(joint, request.choices);
-  const state = new JointState(model, target_N, request.choices?.reach);
+  const state = new JointState(model, target_N);
   const steps: SimulatedStep[] = [];
   let largestParallelism = 0;
   runPasses(state, passes, target_N, creep_mm3_per_N, (pass, step) => {

@@ -1,6 +1,9 @@
 import { recoveryStiffness, segmentOf } from './gasket-law.ts';
 import type { JointModel } from './joint-model.ts';
 
+// A recovery stiffness that is not needed before the point falls back.
+const UNKNOWN = -1;
+
 /**
  * Everything that pushes the faces apart or pulls them together, as points with a piecewise-linear force:
  * the inner and outer gasket point of each station, the bolts, and the stop of each station.
@@ -95,8 +98,8 @@ export class SpringPoints {
     return point < this.firstStop ? model.boltLever : model.stopLever;
   }
 
-  /** Finds the branch of a point at c; at a corner, the one further on when `onwards`. */
-  pick(point: number, c: number, onwards = true): void {
+  /** Finds the branch of a point at c; at a corner, the one further on. */
+  pick(point: number, c: number): void {
     const picked = this.picked;
     if (point >= this.firstBolt) {
       if (point >= this.firstStop) this.#pickStop(c);
@@ -110,7 +113,7 @@ export class SpringPoints {
       return;
     }
     const peak = this.peak[point]!;
-    if (onwards ? c >= peak : c > peak) {
+    if (c >= peak) {
       const k = segmentOf(law, c, this.#segment[point]!);
       const slope = law.slope[k]!;
       picked[0] = area * (law.stress[k]! - slope * law.closure[k]!);
@@ -120,7 +123,11 @@ export class SpringPoints {
       return;
     }
     const stress = this.#peakStress[point]!;
-    const recovery = this.#recovery[point]!;
+    let recovery = this.#recovery[point]!;
+    if (recovery < 0) {
+      recovery = recoveryStiffness(law, peak, stress, this.#segment[point]!);
+      this.#recovery[point] = recovery;
+    }
     const release = stress > 0 ? peak - stress / recovery : peak;
     if (c >= release && stress > 0) this.#set(area * (stress - recovery * peak), area * recovery, release, peak);
     else this.#set(0, 0, -Infinity, release);
@@ -156,17 +163,26 @@ export class SpringPoints {
     this.hi[point] = picked[3]!;
   }
 
-  /** Records the largest compression so far of a gasket point, from which it recovers from now on. */
-  remember(point: number, c: number): void {
+  /**
+   * Records the largest compression so far of a gasket point, from which it recovers from now on. The point stays
+   * on the virgin curve, at its corner: most points that were pressed further are pressed further again.
+   * @returns whether its tangent has changed
+   */
+  remember(point: number, c: number, area: number): boolean {
     const law = this.model.law;
     const k = segmentOf(law, c, this.#segment[point]!);
     const stress = law.stress[k]! + law.slope[k]! * (c - law.closure[k]!);
     this.peak[point] = c;
     this.#peakStress[point] = stress;
     this.#segment[point] = k;
-    this.#recovery[point] = recoveryStiffness(law, c, stress, k);
+    this.#recovery[point] = UNKNOWN;
     if (stress > this.highestStress) this.highestStress = stress;
-    this.pick(point, c, false);
+    if (this.line1[point]! === area * law.slope[k]! && c <= this.hi[point]!) {
+      this.lo[point] = c;
+      return false;
+    }
+    this.pick(point, c);
     this.take(point);
+    return true;
   }
 }

@@ -1,7 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { passesOf, simulateTightening } from '../../src/index.ts';
 import { denseSimulation } from './support/dense-reference.ts';
-import { joint, LARGE, MIDDLE, standardAt345 } from './support/joints.ts';
+import { anyPasses, joint, LARGE, MIDDLE, standardAt345 } from './support/joints.ts';
 
 const CASES = [
   { name: 'class 300 NPS 6', ...MIDDLE, stationsPerBolt: 4 },
@@ -37,4 +38,44 @@ describe('against the same unknowns solved densely', () => {
     });
     expect(largest).toBeLessThan(1e-6);
   });
+
+  it('so do made-up flanges, limp and stiff, in any order, at any loads, with several tools', () => {
+    const stationsPerBolt = 4;
+    const tightening = fc
+      .record({
+        boltCount: fc.integer({ min: 4, max: 10 }),
+        flexibility: fc.double({ min: -1, max: 1.3, noNaN: true }).map((power) => 10 ** power),
+      })
+      .chain(({ boltCount, flexibility }) =>
+        anyPasses(boltCount).map((passes) => ({ joint: joint(boltCount, flexibility), passes })),
+      );
+    fc.assert(
+      fc.property(tightening, ({ joint: flange, passes }) => {
+        const target_N = 120_000;
+        const { loads_percent } = simulateTightening({
+          joint: flange,
+          target_N,
+          passes,
+          record: 'none',
+          choices: { stationsPerBolt },
+        });
+        const steps = (passes as readonly GivenPass[]).flatMap((pass) =>
+          pass.steps.map(({ bolts, load_percent }) => ({
+            bolts: bolts.map((bolt) => bolt - 1),
+            loads_N: bolts.map(() => (load_percent / 100) * target_N),
+          })),
+        );
+        const { loads } = denseSimulation(flange, stationsPerBolt * flange.boltCount, steps);
+        loads.forEach((load, bolt) => {
+          expect(Math.abs(load / target_N - loads_percent[bolt]! / 100)).toBeLessThan(1e-6);
+        });
+      }),
+      { numRuns: 12, seed: 11 },
+    );
+  });
 });
+
+/** Every step with its own load, as `anyPasses` draws them. */
+interface GivenPass {
+  readonly steps: readonly { readonly bolts: readonly number[]; readonly load_percent: number }[];
+}

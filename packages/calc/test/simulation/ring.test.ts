@@ -29,7 +29,7 @@ function foundedRing(
       tree.rhs[3 * loadAt + 2] = loadLever;
       tree.load(loadAt);
       if (!tree.factorise()) throw new Error('not positive definite');
-      tree.solve(0);
+      tree.solve();
       return tree.solution[3 * readAt]! + readLever * tree.solution[3 * readAt + 2]!;
     },
   };

@@ -1,41 +1,21 @@
+import { CholeskyDecomposition, Matrix } from 'ml-matrix';
 import type { SimulationJoint } from '../../../src/index.ts';
 
 /**
  * The same unknowns and laws as the solver, written apart from it and solved densely: the whole stiffness
- * matrix, one Cholesky factorisation per active set. Plain code, because no linear algebra library is installed.
+ * matrix, one Cholesky factorisation of a general linear algebra library per active set.
  */
 export interface DenseStep {
   readonly bolts: readonly number[];
   readonly loads_N: readonly number[];
 }
 
-/** Solves A x = b in place for a symmetric positive definite row-major matrix; b becomes x. */
-export function solveDense(a: Float64Array, b: Float64Array): void {
+// One factorisation by the library; the matrix is row-major, symmetric and positive definite.
+function solveDense(a: Float64Array, b: Float64Array): Float64Array<ArrayBuffer> {
   const n = b.length;
-  for (let j = 0; j < n; j++) {
-    const rowJ = j * n;
-    let pivot = a[rowJ + j]!;
-    for (let k = 0; k < j; k++) pivot -= a[rowJ + k]! * a[rowJ + k]!;
-    if (!(pivot > 0)) throw new Error(`The dense matrix is not positive definite at ${j}.`);
-    const root = Math.sqrt(pivot);
-    a[rowJ + j] = root;
-    for (let i = j + 1; i < n; i++) {
-      const rowI = i * n;
-      let value = a[rowI + j]!;
-      for (let k = 0; k < j; k++) value -= a[rowI + k]! * a[rowJ + k]!;
-      a[rowI + j] = value / root;
-    }
-  }
-  for (let i = 0; i < n; i++) {
-    let value = b[i]!;
-    for (let k = 0; k < i; k++) value -= a[i * n + k]! * b[k]!;
-    b[i] = value / a[i * n + i]!;
-  }
-  for (let i = n - 1; i >= 0; i--) {
-    let value = b[i]!;
-    for (let k = i + 1; k < n; k++) value -= a[k * n + i]! * b[k]!;
-    b[i] = value / a[i * n + i]!;
-  }
+  const factors = new CholeskyDecomposition(Matrix.from1DArray(n, n, a));
+  if (!factors.isPositiveDefinite()) throw new Error('The dense matrix is not positive definite.');
+  return Float64Array.from(factors.solve(Matrix.columnVector(b)).to1DArray());
 }
 
 const MOST_FACTORISATIONS = 100;
@@ -87,7 +67,7 @@ function ringMatrix(joint: SimulationJoint, stations: number): Float64Array {
     const at = [0, 1, 2].map((i) => 3 * e + i).concat([0, 1, 2].map((i) => 3 * ((e + 1) % stations) + i));
     for (const [strain, weight] of rows)
       for (let i = 0; i < 6; i++)
-        for (let j = 0; j < 6; j++) k[at[i]! * n + at[j]!]! += weight * strain[i]! * strain[j]!;
+        for (let j = 0; j < 6; j++) k[at[i]! * n + at[j]!]! += weight * (strain[i]! * strain[j]!);
   }
   return k;
 }
@@ -171,7 +151,7 @@ export function denseSimulation(
     for (; ; left--) {
       if (left === 0) throw new Error('The dense reference found no equilibrium.');
       const k = Float64Array.from(ring);
-      const target = new Float64Array(n);
+      const right = new Float64Array(n);
       const put = (station: number, lever: number, constant: number, tangent: number) => {
         const w = 3 * station;
         const phi = w + 2;
@@ -179,8 +159,8 @@ export function denseSimulation(
         k[w * n + phi]! += tangent * lever;
         k[phi * n + w]! += tangent * lever;
         k[phi * n + phi]! += tangent * lever * lever;
-        target[w]! -= constant;
-        target[phi]! -= constant * lever;
+        right[w]! -= constant;
+        right[phi]! -= constant * lever;
       };
       points.forEach((point, p) => {
         const [a, b] = active.gasket[p]!;
@@ -189,7 +169,7 @@ export function denseSimulation(
       active.bolts.forEach(([a, b], bolt) => {
         put(bolt * perBolt, boltLever, -a, -b);
       });
-      solveDense(k, target);
+      const target = solveDense(k, right);
       factorisations++;
       // The energy is convex: where it rises again before the end of the step, stop at its lowest point.
       const from = u;

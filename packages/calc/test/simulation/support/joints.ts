@@ -9,12 +9,14 @@ export function standardAt345(
   size: string,
   rating: string,
   kind: 'weld-neck-pair' | 'weld-neck-to-blind' = 'weld-neck-pair',
+  boltCount?: number,
 ): { readonly joint: SimulationJoint; readonly target_N: number } {
   const { joint, tensileArea_mm2 } = standardJoint({
     standard,
     size,
     rating,
     kind,
+    ...(boltCount === undefined ? {} : { boltCount }),
     gasket: { family: 'spiral-wound' },
   });
   return { joint, target_N: 345 * tensileArea_mm2 };
