@@ -34,7 +34,8 @@ export async function runCommand(usage: string, work: (line: CommandLine) => Pro
     ['SIGHUP', 129],
   ] as const)
     process.once(name, () => process.exit(code));
-  const log = createLog();
+  // Whoever runs a command reads its answer, at a terminal or in a mail of cron.
+  const log = createLog(undefined, true);
   try {
     const { values, positionals } = parseWords(usage);
     if (values.help) {
