@@ -1,10 +1,9 @@
-import { get } from 'node:http';
-import type { AddressInfo } from 'node:net';
 import supertest from 'supertest';
 import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createApp } from '../../apps/server/src/app.ts';
-import { accepted, command, engage, PASSWORD, type SignedIn } from './support/plant.ts';
+import { listen } from './support/live-stream.ts';
+import { accepted, command, engage, PASSWORD } from './support/plant.ts';
 import { openShutdown, type Shutdown } from './support/shutdown.ts';
 
 let shutdown: Shutdown;
@@ -108,52 +107,6 @@ describe('signing in', () => {
   });
 });
 
-/** What a live stream has said so far. */
-interface Live {
-  heads(): { version: number; root: string }[];
-  until(what: () => boolean): Promise<void>;
-  readonly ended: Promise<void>;
-  close(): void;
-}
-
-async function listen(who: SignedIn, path: string): Promise<Live> {
-  const { port } = shutdown.plant.app.server.address() as AddressInfo;
-  const cookie = who.agent.jar
-    .getCookies({ domain: '127.0.0.1', path: '/', secure: false, script: false })
-    .toValueString();
-  let text = '';
-  let changed = () => {};
-  const { response, request } = await new Promise<{
-    response: import('node:http').IncomingMessage;
-    request: import('node:http').ClientRequest;
-  }>((resolve, reject) => {
-    const request = get({ host: '127.0.0.1', port, path, headers: { cookie } }, (response) =>
-      resolve({ response, request }),
-    );
-    request.on('error', reject);
-  });
-  expect(response.statusCode).toBe(200);
-  expect(response.headers['content-type']).toMatch(/^text\/event-stream/);
-  response.setEncoding('utf8');
-  response.on('data', (chunk: string) => {
-    text += chunk;
-    changed();
-  });
-  request.on('error', () => {});
-  return {
-    heads: () => [...text.matchAll(/^data: (.*)$/gm)].map((match) => JSON.parse(match[1] ?? '')),
-    until: (what) =>
-      new Promise((resolve) => {
-        changed = () => {
-          if (what()) resolve();
-        };
-        changed();
-      }),
-    ended: new Promise((resolve) => response.once('close', () => resolve())),
-    close: () => request.destroy(),
-  };
-}
-
 describe('a live stream', () => {
   const listArea = async () => {
     const areaId = uuidv7();
@@ -163,7 +116,7 @@ describe('a live stream', () => {
   };
 
   it('tells the head as it is, and each new one soon after it was recorded', async () => {
-    const live = await listen(shutdown.technician, `/api/v1/shutdowns/${shutdown.shutdownId}/live`);
+    const live = await listen(shutdown.plant, shutdown.technician, `/api/v1/shutdowns/${shutdown.shutdownId}/live`);
     await live.until(() => live.heads().length === 1);
     const { sequence } = await listArea();
     await live.until(() => live.heads().some((head) => head.version === sequence));
@@ -178,7 +131,7 @@ describe('a live stream', () => {
   it('tells nothing more once its person has signed out', async () => {
     const leaver = await engage(shutdown.plant, 'technician', 'Lea Ving');
     const path = `/api/v1/shutdowns/${shutdown.shutdownId}/live`;
-    const live = await listen(leaver, path);
+    const live = await listen(shutdown.plant, leaver, path);
     await live.until(() => live.heads().length === 1);
     await leaver.agent.delete('/api/v1/session').expect(204);
     expect((await leaver.agent.get('/api/v1/session')).status).toBe(401);

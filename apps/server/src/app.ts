@@ -22,7 +22,9 @@ import type { Database } from './platform/database/pool.ts';
 import { declaredActionsPlugin } from './platform/http/declared-actions.ts';
 import { healthRoutes } from './platform/http/health.ts';
 import { problemsPlugin } from './platform/http/problems.ts';
+import { type LogTo, requestLogOptions, requestLogPlugin } from './platform/http/request-log.ts';
 import { liveRoutes } from './platform/live/routes.ts';
+import { metricsPlugin } from './platform/metrics/plugin.ts';
 import { repositoryRoot } from './platform/repository-root.ts';
 import { signInPlugin } from './platform/sign-in/plugin.ts';
 import type { TlsSource } from './platform/tls/tls-source.ts';
@@ -39,6 +41,10 @@ export interface AppParts {
   readonly stopping?: AbortSignal;
   /** how it is reached from outside; plain http without a proxy unless given */
   readonly serving?: Serving;
+  /** where requests are logged; standard error unless given */
+  readonly log?: LogTo;
+  /** what opens `/metrics`; without it there are none */
+  readonly metricsToken?: string | undefined;
 }
 
 export interface Serving {
@@ -70,7 +76,7 @@ const PAGES = [
 export async function createApp(parts: AppParts): Promise<FastifyInstance> {
   const { tls, trustProxy = [], hstsDays = 0, logLevel = 'warn' }: Partial<Serving> = parts.serving ?? {};
   const app = Fastify({
-    logger: { stream: process.stderr, level: logLevel, redact: ['req.headers.cookie'] },
+    ...requestLogOptions(parts.log ?? { level: logLevel, stream: process.stderr }),
     bodyLimit: BODY_LIMIT,
     trustProxy: trustProxy.length > 0 ? [...trustProxy] : false,
     routerOptions: { maxParamLength: 200 },
@@ -101,6 +107,8 @@ export async function createApp(parts: AppParts): Promise<FastifyInstance> {
     crossOriginEmbedderPolicy: false,
   });
   await app.register(signInPlugin, { db: parts.db });
+  await app.register(requestLogPlugin);
+  await app.register(metricsPlugin, { db: parts.db, token: parts.metricsToken });
   await app.register(rateLimit, { global: false });
   await app.register(multipart);
   await app.register(declaredActionsPlugin);

@@ -66,6 +66,7 @@ await lifecycle.start(async () => {
     clock: () => new Date(),
     stopping: lifecycle.stopping,
     serving: { tls, trustProxy, logLevel, hstsDays },
+    metricsToken: settings.metricsToken,
   };
   const queue = await runQueue(pool, jobKinds(parts));
   lifecycle.onStop('Jobs', () => queue.stop());

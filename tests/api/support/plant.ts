@@ -13,7 +13,7 @@ import type { FastifyInstance } from 'fastify';
 import pg from 'pg';
 import supertest from 'supertest';
 import { uuidv7 } from 'uuidv7';
-import { createApp } from '../../../apps/server/src/app.ts';
+import { type AppParts, createApp } from '../../../apps/server/src/app.ts';
 import { jobKinds } from '../../../apps/server/src/job-kinds.ts';
 import { createPool, type Database } from '../../../apps/server/src/platform/database/pool.ts';
 import { prepareRoles } from '../../../apps/server/src/platform/database/roles.ts';
@@ -52,7 +52,7 @@ export interface Plant {
 }
 
 /** A server on a database of its own, set up by its administrator. */
-export async function openPlant(given?: TestDatabase): Promise<Plant> {
+export async function openPlant(given?: TestDatabase, more: Partial<AppParts> = {}): Promise<Plant> {
   const database = given ?? (await createTestDatabase());
   const owner = new pg.Client({ connectionString: database.url });
   await owner.connect();
@@ -61,7 +61,7 @@ export async function openPlant(given?: TestDatabase): Promise<Plant> {
   const db = createPool(database.url, { size: 10, role: roles.appRole ?? undefined });
   const plant: { now: Date } = { now: new Date() };
   await prepareQueue(database.url, roles.appRole);
-  const parts = { db, version: 'test', clock: () => plant.now, warnings: roles.warnings };
+  const parts = { db, version: 'test', clock: () => plant.now, warnings: roles.warnings, ...more };
   const queue = await runQueue(db, jobKinds(parts));
   const app = await createApp(parts);
   await app.listen({ port: 0, host: '127.0.0.1' });

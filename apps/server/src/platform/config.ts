@@ -55,7 +55,9 @@ const settingsSchema = z
     drainSeconds: number(0, 300, 'seconds from 0 to 300').default(0),
     logLevel: z
       .enum(['fatal', 'error', 'warn', 'info', 'debug', 'trace', 'silent'], 'is no level: give warn or info')
-      .default('warn'),
+      // A person at a terminal reads what is wrong; a collector wants each request.
+      .default(process.stderr.isTTY ? 'warn' : 'info'),
+    metricsToken: z.string().min(16, 'is shorter than 16 characters: give a longer one at random').optional(),
   } satisfies Record<SettingName, z.ZodType>)
   .superRefine((settings, context) => {
     const { tlsCert, tlsKey, tlsLocal, redirectPort, host, plainHttp, help } = settings;

@@ -117,7 +117,12 @@ export const SETTING_LINES = {
   logLevel: {
     variable: 'LOG_LEVEL',
     says: 'log of requests: fatal, error, warn, info, debug, trace or silent',
-    unless: 'warn',
+    unless: 'info; warn at a terminal',
+  },
+  metricsToken: {
+    variable: 'SEATWELL_METRICS_TOKEN',
+    says: 'opens the Prometheus metrics at /metrics to whoever sends it as a bearer token; 16 characters or more',
+    unless: 'no metrics',
   },
 } as const satisfies Readonly<Record<string, SettingLine>>;
 

@@ -51,10 +51,11 @@ export async function liveRoutes(instance: FastifyInstance, { db }: { db: Databa
     const end = () => {
       clearInterval(heartbeat);
       unlisten();
-      open.delete(end);
+      if (open.delete(end)) instance.metrics?.liveStreams.dec();
       raw.end();
     };
     open.set(end, token);
+    instance.metrics?.liveStreams.inc();
     request.raw.on('close', end);
   }
 
