@@ -5,7 +5,7 @@ import { z } from 'zod';
 import type { Database } from '../../platform/database/pool.ts';
 import { Problem } from '../../platform/errors/problem.ts';
 import { requireActor } from '../../platform/sign-in/plugin.ts';
-import { LARGEST_FILE, readFile, storeFile } from './store-file.ts';
+import { LARGEST_FILE, openFile, storeFile } from './store-file.ts';
 
 /** Photos and certificates, by the hash of their content. */
 export async function fileRoutes(instance: FastifyInstance, { db }: { db: Database }): Promise<void> {
@@ -33,9 +33,10 @@ export async function fileRoutes(instance: FastifyInstance, { db }: { db: Databa
     '/api/v1/files/:hash',
     { schema: { tags: ['Files'], params: z.object({ hash: fileHash }) }, config: { action: 'read-records' } },
     async (request, reply) => {
-      const { mediaType, content } = await readFile(db, requireActor(request).siteId, request.params.hash);
+      const { mediaType, size, content } = await openFile(db, requireActor(request).siteId, request.params.hash);
       return reply
         .header('content-type', mediaType)
+        .header('content-length', size)
         .header('content-disposition', 'inline')
         .header('cache-control', 'private, max-age=31536000, immutable')
         .send(content);

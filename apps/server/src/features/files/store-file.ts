@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { Readable } from 'node:stream';
 import sharp from 'sharp';
 import type { Database } from '../../platform/database/pool.ts';
 import { Problem } from '../../platform/errors/problem.ts';
@@ -52,6 +53,7 @@ export async function storeFile(db: Database, siteId: string, upload: Buffer): P
   return { hash, mediaType, size: bytes.length };
 }
 
+/** A stored file whole, for what reads in it. @throws Problem `not-found` */
 export async function readFile(
   db: Database,
   siteId: string,
@@ -64,4 +66,36 @@ export async function readFile(
   const file = rows[0];
   if (!file) throw new Problem('not-found', 'There is no such file at this site.');
   return file;
+}
+
+const PIECE = 1024 * 1024;
+
+export interface OpenedFile {
+  readonly mediaType: string;
+  readonly size: number;
+  /** read piece by piece: a printed selection may be larger than what many readers at once leave memory for */
+  readonly content: Readable;
+}
+
+/** A stored file, to be sent on as it is read. @throws Problem `not-found` */
+export async function openFile(db: Database, siteId: string, hash: string): Promise<OpenedFile> {
+  const { rows } = await db.query<{ mediaType: string; size: number }>(
+    'SELECT media_type AS "mediaType", size FROM stored_file WHERE site_id = $1 AND hash = $2',
+    [siteId, hash],
+  );
+  const file = rows[0];
+  if (!file) throw new Problem('not-found', 'There is no such file at this site.');
+  return { ...file, content: Readable.from(piecesOf(db, siteId, hash, file.size)) };
+}
+
+async function* piecesOf(db: Database, siteId: string, hash: string, size: number): AsyncGenerator<Buffer> {
+  for (let from = 0; from < size; from += PIECE) {
+    const { rows } = await db.query<{ piece: Buffer }>(
+      'SELECT substring(content FROM $3 FOR $4) AS piece FROM stored_file WHERE site_id = $1 AND hash = $2',
+      [siteId, hash, from + 1, PIECE],
+    );
+    const piece = rows[0]?.piece;
+    if (!piece) throw new Error(`The file ${hash} went away while it was read.`);
+    yield piece;
+  }
 }

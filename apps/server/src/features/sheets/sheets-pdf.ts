@@ -1,5 +1,5 @@
 import { drawingPalettes, stageGlyphSvg } from '@seatwell/workflow';
-import { toString as qrToString } from 'qrcode';
+import { qrSvg } from './qr-svg.ts';
 import type { SheetContent } from './sheet-content.ts';
 import { planSvg } from './sheet-plan.ts';
 import { fill, type PaperLanguage, sheetTexts } from './texts/sheet-texts.ts';
@@ -20,11 +20,6 @@ export type SheetUse = 'single' | 'batch';
 export type Photos = ReadonlyMap<string, Uint8Array>;
 
 const photoPath = (hash: string) => `/photo-${hash}.jpg`;
-
-/** An address as a QR code, black on white, without quiet zone: the sheet leaves room round it. */
-export async function qrSvg(address: string): Promise<string> {
-  return qrToString(address, { type: 'svg', errorCorrectionLevel: 'M', margin: 2 });
-}
 
 async function setSheet(content: SheetContent, photos: Photos) {
   const width_mm = content.plan.ownPage ? PLAN_ON_OWN_PAGE_MM : PLAN_BESIDE_FACTS_MM;

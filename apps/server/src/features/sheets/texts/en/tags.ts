@@ -1,13 +1,12 @@
 /** Tags that hang at the joint, and labels. */
 export const tags = {
   title: 'Joint tags',
-  hang: 'Hang it here',
   studs: '{count} × {thread}',
   seenFrom: 'Seen from {side}',
   bolt1: 'Bolt 1: {place}',
   notFinal: 'NOT THE FINAL MAKE: {purpose}',
   stop: 'Do not loosen or tighten by this tag: scan it for the joint as it stands now.',
-  stub: 'Tear off when done, hand to the chargehand',
+  stub: 'Each stub is torn off when its step is done and goes to the chargehand',
   stubName: 'Name',
   stubTime: 'Date, time',
   steps: {

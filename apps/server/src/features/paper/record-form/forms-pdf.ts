@@ -1,0 +1,21 @@
+import { qrSvg } from '../../sheets/qr-svg.ts';
+import { fill, type PaperLanguage, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
+import { documentData } from '../../sheets/typesetting/document-data.ts';
+import { type TypesetPdf, typeset } from '../../sheets/typesetting/typesetter.ts';
+import type { FormContent } from './form-content.ts';
+import { FORM_TEMPLATE } from './form-template.ts';
+
+/** Record forms one after another, each with its own count of pages. @param forms at least one */
+export async function formsPdf(forms: readonly FormContent[], language: PaperLanguage = 'en'): Promise<TypesetPdf> {
+  const { product, page, recordForm, safety, stop } = sheetTexts(language);
+  const latest = forms.map(({ recordedAt }) => recordedAt).sort();
+  return typeset({
+    tagged: false,
+    template: FORM_TEMPLATE,
+    data: documentData(language, latest.at(-1) ?? '', {
+      title: forms.length === 1 ? (forms[0]?.tag ?? '') : `${forms[0]?.tag} – ${forms.at(-1)?.tag}`,
+      labels: { product, page, form: recordForm, safety, stop, stopText: fill(stop.text, { who: stop.who }) },
+      forms: await Promise.all(forms.map(async (form) => ({ ...form, qr: await qrSvg(form.address) }))),
+    }),
+  });
+}
