@@ -31,10 +31,11 @@ export const testSheet = {
   releasedBy: 'Released by',
   releasedLine: '{name}, {at}',
   toSign: 'to be signed',
+  yes: 'yes',
+  no: 'NO',
   exclusion: 'Exclusion distance',
   exclusionComputed:
     '{distance} m for {volume} m³ of gas ({energy} MJ stored). Nobody inside it while the pressure rises or is held.',
-  exclusionSource: '{source}',
   exclusionMissing:
     'NOT COMPUTED: the volume of gas was not given. No gas pressure before the engineer writes it here:',
   exclusionLiquid: 'By the rule of the site, written here before pressure (all air is vented first):',

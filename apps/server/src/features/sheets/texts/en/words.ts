@@ -136,6 +136,7 @@ export const words = {
     'test-blind': 'test blind',
   },
   voidWhy: {
+    merged: 'merged into another joint',
     duplicate: 'duplicate',
     'not-found': 'not found on site',
     'welded-up': 'welded up',

@@ -1,0 +1,85 @@
+import { localTime } from '../../sheets/sheet-numbers.ts';
+import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
+import type { TestSheetSource } from './load-test-sheet.ts';
+import { bar, blindRow, exclusion, gaugeRow, releaseFacts, type TestFact, testFacts } from './test-facts.ts';
+
+type Role = keyof SheetTexts['testSheet']['roles'];
+const ROLES: readonly Role[] = ['inside', 'boundary', 'reinstated'];
+
+/** The test sheet of a pack as it will be printed. */
+export interface TestContent {
+  readonly recordedAt: string;
+  readonly number: string;
+  readonly head: string;
+  readonly version: string;
+  readonly address: string;
+  readonly banner: { readonly heading: string; readonly text: string } | null;
+  readonly test: readonly TestFact[];
+  readonly exclusion: readonly TestFact[];
+  readonly release: readonly TestFact[];
+  readonly stoppers: readonly string[];
+  readonly gauges: readonly (readonly string[])[];
+  readonly blinds: readonly (readonly string[])[];
+  readonly joints: readonly { readonly role: string; readonly rows: readonly (readonly string[])[] }[];
+  readonly readings: readonly (readonly string[])[];
+}
+
+function stopperLines({ pack }: TestSheetSource, { testSheet, none }: SheetTexts): string[] {
+  return pack.stoppers.map(({ code, data }) => {
+    const sentence = testSheet.stopper[code as keyof typeof testSheet.stopper] ?? code;
+    const known = Object.entries(data).map(([name, value]) => [name, value ?? none]);
+    const pressure = data.pressure_MPa;
+    return fill(sentence, {
+      ...Object.fromEntries(known),
+      ...(typeof pressure === 'number' ? { bar: bar(pressure), minutes: Number(data.hold_min) } : {}),
+    });
+  });
+}
+
+function jointRows({ pack }: TestSheetSource, role: Role, { testSheet, words }: SheetTexts): string[][] {
+  return pack.members
+    .filter((member) => member.role === role && !member.cancelled)
+    .map(({ tag, size, rating, stage, result }) => [
+      tag,
+      `${size} ${rating}`,
+      words.stage[stage],
+      result ? testSheet.results[result] : role === 'reinstated' ? '' : testSheet.noLeakBox,
+    ]);
+}
+
+/** What the sheet of a pack says, from the same answer as its screen. */
+export function testContent(source: TestSheetSource, language: PaperLanguage = 'en'): TestContent {
+  const texts = sheetTexts(language);
+  const { testSheet } = texts;
+  const { pack, timeZone, printedAt } = source;
+  const against = pack.stoppers.filter(({ code }) => code !== 'release-not-signed').length;
+  return {
+    recordedAt: pack.readings.at(-1)?.readAt ?? pack.releasedAt ?? printedAt,
+    number: pack.number,
+    head: `${source.site} · ${source.shutdown}`,
+    version: fill(texts.version, { version: pack.version, printed: localTime(printedAt, timeZone) }),
+    address: source.address,
+    banner:
+      pack.released === null
+        ? { heading: testSheet.notReleased, text: fill(testSheet.notReleasedText, { count: against }) }
+        : null,
+    test: testFacts(source, texts),
+    exclusion: exclusion(source, texts),
+    release: releaseFacts(source, texts),
+    stoppers: stopperLines(source, texts),
+    gauges: source.gauges.map((gauge) => gaugeRow(gauge, texts)),
+    blinds: source.blinds.map((blind) => blindRow(blind, texts)),
+    joints: ROLES.map((role) => ({ role: testSheet.roles[role], rows: jointRows(source, role, texts) })).filter(
+      ({ rows }) => rows.length > 0,
+    ),
+    readings: pack.readings.map((reading) => [
+      localTime(reading.readAt, timeZone),
+      `${bar(reading.pressure_MPa)} bar`,
+      reading.metalTemperature_C === null ? '' : String(reading.metalTemperature_C),
+      String(reading.held_min),
+      reading.gaugeIds.map((gaugeId) => pack.gaugeTags[gaugeId] ?? '').join(', '),
+      '',
+      '',
+    ]),
+  };
+}
