@@ -88,12 +88,14 @@ export const gaugeRow = (gauge: SheetGauge, { testSheet, none }: SheetTexts): st
   const sound = gauge.failedOn === null && gauge.calibratedOn !== null;
   const range = `0–${dimension(gauge.scaleMaximum)} ${gauge.scaleUnit}`;
   const divided = gauge.scaleDivision === null ? range : `${range} / ${dimension(gauge.scaleDivision)}`;
+  const number = gauge.certificateNumber ?? none;
+  const certificate = gauge.provisional ? fill(testSheet.provisional, { number }) : number;
   return [
     gauge.tag,
     divided,
     sound ? (gauge.calibratedOn ?? none) : testSheet.noCalibration,
     sound ? (gauge.validThrough ?? none) : none,
-    sound ? (gauge.certificateNumber ?? none) : none,
+    sound ? certificate : none,
   ];
 };
 

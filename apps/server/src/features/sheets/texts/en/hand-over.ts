@@ -15,8 +15,7 @@ export const handOver = {
   notReadyText: 'What must be zero is not: {what}.',
   reconciled: 'Joints reconciled',
   reconciledLine:
-    '{listed} listed = {handedOver} handed over + {proven} proven, waiting + {open} not proven + {voided} void',
-  notReconciled: 'THE COUNT DOES NOT ADD UP: do not sign. Ask the coordinator.',
+    '{listed} in the register = {handedOver} handed over + {ready} proven or done, waiting + {open} not proven + {idle} without work + {voided} void',
   joints: 'Joints',
   tag: 'Tag',
   size: 'Size, class',
@@ -33,7 +32,10 @@ export const handOver = {
   noExceptions: 'None recorded.',
   signatures: 'Signatures',
   signed: 'Signed in the record',
-  signedLine: '{name} ({role}), {at}: {meaning}',
+  signedLine: '{what}: {name} ({role}), {at}: {meaning}',
+  offered: 'Offered',
+  taken: 'Taken over',
+  waits: 'waits',
   noSignature: 'Nobody has signed the hand-over in the record.',
   handsOver: 'Hands over',
   takesOver: 'Takes over',
@@ -41,5 +43,4 @@ export const handOver = {
   company: 'Company',
   time: 'Date, time',
   signature: 'Signature',
-  people: 'Persons named above',
 };

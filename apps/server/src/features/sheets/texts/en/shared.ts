@@ -3,6 +3,7 @@ export const shared = {
   product: 'Seatwell',
   page: 'page {page} of {pages}',
   none: '–',
+  printedAt: 'printed {printed}',
   notEntered: 'not entered',
   someone: 'name not held',
   noReason: 'no reason given',

@@ -45,6 +45,7 @@ export const testSheet = {
   calibrated: 'Calibrated',
   validThrough: 'Valid through',
   certificate: 'Certificate',
+  provisional: '{number}, PROVISIONAL',
   noCalibration: 'NO CALIBRATION IN FORCE',
   blinds: 'Blinds',
   blind: 'Blind',

@@ -1,0 +1,74 @@
+import type { AreaProgress } from '@seatwell/contract';
+import { localTime } from '../../sheets/sheet-numbers.ts';
+import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
+import type { ReportSource } from './load-report.ts';
+import { allUnclosedA, figureNames, inColumns, lineOf, unclosedA } from './report-lines.ts';
+
+/** More areas than these come together in one line: the report stays on its page. */
+const MOST_AREAS = 14;
+
+/** The progress report as it will be printed: one page. */
+export interface ReportContent {
+  readonly recordedAt: string;
+  readonly head: string;
+  readonly asOf: string;
+  readonly address: string;
+  readonly headlines: readonly string[];
+  readonly columns: readonly string[];
+  readonly areas: readonly { readonly name: string; readonly figures: readonly number[] }[];
+  readonly sum: { readonly name: string; readonly figures: readonly number[] };
+  readonly before: readonly string[];
+  readonly signOffs: readonly { readonly what: string; readonly by: string; readonly count: number }[];
+  readonly unplanned: string | null;
+}
+
+function areaLines(source: ReportSource, { report }: SheetTexts): ReportContent['areas'] {
+  const line = (name: string, rows: readonly AreaProgress[]) => ({
+    name,
+    figures: inColumns(lineOf(rows, unclosedA(source, rows))),
+  });
+  const { areas } = source;
+  const shown = areas.length > MOST_AREAS ? areas.slice(0, MOST_AREAS - 1) : areas;
+  const rest = areas.slice(shown.length);
+  return [
+    ...shown.map((row) => line(row.area ? `${row.area.code} ${row.area.name}` : report.noArea, [row])),
+    ...(rest.length > 0 ? [line(fill(report.more, { count: rest.length }), rest)] : []),
+  ];
+}
+
+/** What the report says, from the answers that its screen shows. */
+export function reportContent(source: ReportSource, language: PaperLanguage = 'en'): ReportContent {
+  const { report } = sheetTexts(language);
+  const { today, areas } = source;
+  const { stillIn, shutdown } = today;
+  const all = { ...lineOf(areas, allUnclosedA(source)), total: today.total };
+  const count = (text: string, value: number) => fill(text, { count: value });
+  return {
+    recordedAt: today.now,
+    head: `${source.site} · ${shutdown.name} · ${fill(report.day, { number: shutdown.dayNumber, days: shutdown.days })}`,
+    asOf: fill(report.asOf, { at: localTime(today.now, shutdown.timeZone) }),
+    address: source.address,
+    headlines: [
+      ...(today.leaking > 0 ? [count(report.headlineLeaking, today.leaking)] : []),
+      today.partTight.length > 0 ? count(report.headlinePartTight, today.partTight.length) : report.headlineNoPartTight,
+      fill(report.headlineProgress, { tight: all.tight, total: all.total, planned: all.planned }),
+    ],
+    columns: figureNames.map((figure) => report[figure]),
+    areas: areaLines(source, sheetTexts(language)),
+    sum: { name: report.all, figures: inColumns(all) },
+    before: [
+      fill(report.blindsIn, { count: stillIn.blindsIn, overdue: stillIn.blindsOverdue }),
+      fill(report.fittings, { gaskets: stillIn.temporaryGaskets, bolts: stillIn.temporaryBolts }),
+      fill(report.openEnds, { count: stillIn.openEnds, uncovered: stillIn.openEndsUncovered }),
+      count(report.notProven, all.total - all.proven),
+      count(report.holds, today.holds),
+      count(report.reviews, today.needsReview),
+    ],
+    signOffs: today.signOffs.map(({ waitsFor, role, count: waiting }) => ({
+      what: report.signOff[waitsFor as keyof typeof report.signOff] ?? waitsFor,
+      by: role === null ? '' : report.roles[role],
+      count: waiting,
+    })),
+    unplanned: today.curve.unplanned > 0 ? count(report.unplanned, today.curve.unplanned) : null,
+  };
+}
