@@ -5,6 +5,7 @@ import { areaRoutes } from './areas/routes.ts';
 import { blindRoutes } from './blinds/routes.ts';
 import { jointRoutes } from './joints/routes.ts';
 import { packRoutes } from './packs/routes.ts';
+import { paperRoutes } from './paper/routes.ts';
 import { peopleRoutes } from './people/routes.ts';
 import { permitRoutes } from './permits/routes.ts';
 import { procedureRoutes } from './procedures/routes.ts';
@@ -40,6 +41,7 @@ export async function readRoutes(
     toolRoutes,
     procedureRoutes,
     sheetRoutes,
+    paperRoutes,
   ];
   for (const routes of features) await routes(api, parts);
 }

@@ -1,37 +1,27 @@
 import { id } from '@seatwell/contract';
-import type { FastifyInstance, FastifyRequest } from 'fastify';
+import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { uuidv7 } from 'uuidv7';
 import { z } from 'zod';
 import { Problem } from '../../platform/errors/problem.ts';
 import { startJob } from '../../platform/jobs/queue.ts';
 import { requireActor } from '../../platform/sign-in/plugin.ts';
+import { CARDS, tagGeometry, tagSize } from '../paper/tags/tag-geometry.ts';
 import { inShutdown, type ReadParts, reading, siteReading } from '../reading/reading.ts';
 import { chosenPump } from './chosen-pump.ts';
 import { handOutPdf } from './hand-out-pdf.ts';
 import { loadHandOut } from './load-hand-out.ts';
 import { loadPhotos, loadSheetSources } from './load-sources.ts';
+import { inLanguage, languageFor, originOf, pdfHeaders, printing } from './paper-reply.ts';
 import { sheetContent } from './sheet-content.ts';
-import { SHEETS_JOB, type SheetsJobInput } from './sheets-job.ts';
+import { PAPERS_OF_JOINTS, SHEETS_JOB, type SheetsJobInput } from './sheets-job.ts';
 import { sheetsPdf } from './sheets-pdf.ts';
 
 const MOST_SHEETS = 2000;
 const tags = ['Paper'];
-const config = { action: 'print-sheets' } as const;
+const config = printing;
 
-const originOf = (request: FastifyRequest): string => `${request.protocol}://${request.host}`;
-
-/** A file name that every system takes. */
-const fileName = (text: string): string => `${text.replaceAll(/[^\w.-]+/g, '_')}.pdf`;
-
-const pdfHeaders = (name: string) => ({
-  'content-type': 'application/pdf',
-  'content-disposition': `inline; filename="${fileName(name)}"`,
-  // It shows the joint as it stands: never an older one from a cache.
-  'cache-control': 'private, no-store',
-});
-
-/** Paper: the sheet of a joint, sheets of a selection as a job, and the hand-out of a procedure. */
+/** Paper: the sheet of a joint, papers of a selection as a job, and the hand-out of a procedure. */
 export async function sheetRoutes(instance: FastifyInstance, parts: ReadParts): Promise<void> {
   const app = instance.withTypeProvider<ZodTypeProvider>();
 
@@ -42,7 +32,7 @@ export async function sheetRoutes(instance: FastifyInstance, parts: ReadParts): 
         tags,
         summary: 'the joint sheet; of another make, or with pump pressures of a tool on a gauge, where named',
         params: inShutdown.extend({ jointId: id }),
-        querystring: z.object({ makeId: id.optional(), toolId: id.optional(), gaugeId: id.optional() }),
+        querystring: inLanguage.extend({ makeId: id.optional(), toolId: id.optional(), gaugeId: id.optional() }),
       },
       config,
     },
@@ -51,12 +41,13 @@ export async function sheetRoutes(instance: FastifyInstance, parts: ReadParts): 
       const { makeId, toolId, gaugeId } = request.query;
       if ((toolId === undefined) !== (gaugeId === undefined))
         throw new Problem('bad-input', 'Pump pressures need both the tool and the gauge that is read. Name both.');
+      const language = await languageFor(read.db, request, request.query.language);
       const pump = toolId && gaugeId ? await chosenPump(read, toolId, gaugeId) : null;
       const order = { origin: originOf(request), makeId, pump };
       const sources = await loadSheetSources(read, [request.params.jointId], order);
       const photos = await loadPhotos(read, sources);
       const { bytes } = await sheetsPdf(
-        sources.map((source) => sheetContent(source)),
+        sources.map((source) => sheetContent(source, language)),
         photos,
       );
       return reply.headers(pdfHeaders(sources[0]?.joint.tag ?? 'sheet')).send(bytes);
@@ -68,15 +59,23 @@ export async function sheetRoutes(instance: FastifyInstance, parts: ReadParts): 
     {
       schema: {
         tags,
-        summary: 'print the sheets of a selection in the order given; the job answers the file',
+        summary: 'print sheets, tags or record forms of a selection in the order given; the job answers the file',
         params: inShutdown,
-        body: z.strictObject({ jointIds: z.array(id).min(1).max(MOST_SHEETS) }),
+        body: z.strictObject({
+          jointIds: z.array(id).min(1).max(MOST_SHEETS),
+          paper: z.enum(PAPERS_OF_JOINTS).default('sheet'),
+          language: inLanguage.shape.language,
+          /** how tags lie on their sheet; absent = four cards with stubs */
+          geometry: tagGeometry.optional(),
+        }),
         response: { 202: z.object({ jobId: id }) },
       },
       config,
     },
     async (request, reply) => {
       const { siteId, shutdownId, now, db } = await reading(parts, request, request.params);
+      const { paper, geometry = CARDS } = request.body;
+      tagSize(geometry);
       const jointIds = [...new Set(request.body.jointIds)];
       const { rows } = await db.query<{ unknown: string }>(
         `SELECT wanted AS unknown FROM unnest($3::uuid[]) AS wanted WHERE NOT EXISTS (
@@ -84,7 +83,9 @@ export async function sheetRoutes(instance: FastifyInstance, parts: ReadParts): 
         [siteId, shutdownId, jointIds],
       );
       if (rows[0]) throw new Problem('not-found', `This shutdown has no joint ${rows[0].unknown}.`);
-      const input: SheetsJobInput = { shutdownId, jointIds, origin: originOf(request), askedAt: now };
+      const language = await languageFor(db, request, request.body.language);
+      const origin = originOf(request);
+      const input: SheetsJobInput = { shutdownId, jointIds, origin, askedAt: now, paper, language, geometry };
       const jobId = await startJob(db, {
         siteId,
         jobId: uuidv7(),
@@ -105,13 +106,15 @@ export async function sheetRoutes(instance: FastifyInstance, parts: ReadParts): 
         tags,
         summary: 'the hand-out of the pre-job talk; drawn for the bolt count named',
         params: z.object({ procedureId: id, revision: z.coerce.number().int().min(1) }),
-        querystring: z.object({ bolts: z.coerce.number().int().min(4).max(200).optional() }),
+        querystring: inLanguage.extend({ bolts: z.coerce.number().int().min(4).max(200).optional() }),
       },
       config,
     },
     async (request, reply) => {
-      const source = await loadHandOut(siteReading(parts, request), request.params, request.query.bolts);
-      const { bytes } = await handOutPdf(source);
+      const site = siteReading(parts, request);
+      const language = await languageFor(site.db, request, request.query.language);
+      const source = await loadHandOut(site, request.params, request.query.bolts);
+      const { bytes } = await handOutPdf(source, language);
       return reply.headers(pdfHeaders(`${source.procedure.code}-${source.procedure.revision}`)).send(bytes);
     },
   );

@@ -1,15 +1,27 @@
 import { setImmediate as nextTurn } from 'node:timers/promises';
 import { Problem } from '../../platform/errors/problem.ts';
 import type { JobWork } from '../../platform/jobs/queue.ts';
-import { storeFile } from '../files/store-file.ts';
+import { storeWritten } from '../files/store-written.ts';
+import { formContent } from '../paper/record-form/form-content.ts';
+import { formsPdf } from '../paper/record-form/forms-pdf.ts';
+import { tagContent } from '../paper/tags/tag-content.ts';
+import { CARDS, type TagGeometry } from '../paper/tags/tag-geometry.ts';
+import { tagsPdf } from '../paper/tags/tags-pdf.ts';
 import type { RecordingParts } from '../recording/record-command.ts';
 import { loadShutdown } from '../shutdowns/load-shutdown.ts';
-import { joinPdfs } from './join-pdfs.ts';
+import { joinPdfsTo } from './join-pdfs.ts';
 import { loadPhotos, loadSheetSources, type SheetReading } from './load-sources.ts';
-import { type SheetContent, sheetContent } from './sheet-content.ts';
+import { sheetContent } from './sheet-content.ts';
+import type { SheetSource } from './sheet-source.ts';
 import { sheetsPdf } from './sheets-pdf.ts';
+import type { PaperLanguage } from './texts/sheet-texts.ts';
+import type { TypesetPdf } from './typesetting/typesetter.ts';
 
 export const SHEETS_JOB = 'print-sheets';
+
+/** Papers that are printed one a joint. */
+export const PAPERS_OF_JOINTS = ['sheet', 'tag', 'record-form'] as const;
+export type PaperOfJoints = (typeof PAPERS_OF_JOINTS)[number];
 
 /** Sheets that are set at once: each takes megabytes while its document is open. */
 export const SHEETS_AT_ONCE = 50;
@@ -20,6 +32,9 @@ export interface SheetsJobInput {
   readonly origin: string;
   /** the moment of asking: a repeat of the job prints the same */
   readonly askedAt: string;
+  readonly paper: PaperOfJoints;
+  readonly language: PaperLanguage;
+  readonly geometry: TagGeometry;
 }
 
 /** The file of a selection, by its hash at /api/v1/files. */
@@ -32,36 +47,73 @@ export interface SheetsFile {
   readonly lastTag: string;
 }
 
-async function setSlice(reading: SheetReading, jointIds: readonly string[], origin: string) {
-  const sources = await loadSheetSources(reading, jointIds, { origin });
-  const contents: SheetContent[] = [];
-  for (const source of sources) {
-    contents.push(sheetContent(source));
-    // Others are answered between the sheets.
-    await nextTurn();
-  }
-  const { bytes } = await sheetsPdf(contents, await loadPhotos(reading, sources), 'batch');
-  return { bytes, tags: sources.map(({ joint }) => joint.tag) };
+interface Setting {
+  readonly reading: SheetReading;
+  readonly language: PaperLanguage;
+  readonly geometry: TagGeometry;
 }
 
-/** Prints the sheets of a selection into one file, with progress; a repeat prints the same bytes. */
+/** A content for each source; others are answered between them. */
+async function each<T>(sources: readonly SheetSource[], content: (source: SheetSource) => T): Promise<T[]> {
+  const contents: T[] = [];
+  for (const source of sources) {
+    contents.push(content(source));
+    await nextTurn();
+  }
+  return contents;
+}
+
+const PAPERS: Readonly<
+  Record<PaperOfJoints, (sources: readonly SheetSource[], setting: Setting) => Promise<TypesetPdf>>
+> = {
+  sheet: async (sources, { reading, language }) => {
+    const contents = await each(sources, (source) => sheetContent(source, language));
+    return sheetsPdf(contents, await loadPhotos(reading, sources), 'batch');
+  },
+  tag: async (sources, { geometry, language }) =>
+    tagsPdf(await each(sources, (source) => tagContent(source, language)), geometry, language),
+  'record-form': async (sources, { language }) =>
+    formsPdf(await each(sources, (source) => formContent(source, language)), language),
+};
+
+/** Where one file ends and the next begins; tags fill their sheets, the first of which may have labels missing. */
+function slicesOf(jointIds: readonly string[], paper: PaperOfJoints, { columns, rows, first }: TagGeometry) {
+  const onSheet = paper === 'tag' ? columns * rows : 1;
+  const missing = paper === 'tag' ? first - 1 : 0;
+  const atOnce = Math.ceil(SHEETS_AT_ONCE / onSheet) * onSheet;
+  const slices: { readonly jointIds: readonly string[]; readonly first: number }[] = [];
+  for (let start = 0; start < jointIds.length; ) {
+    const taken = start === 0 ? atOnce - missing : atOnce;
+    slices.push({ jointIds: jointIds.slice(start, start + taken), first: start === 0 ? missing + 1 : 1 });
+    start += taken;
+  }
+  return slices;
+}
+
+/** Prints a selection into one file, piece by piece, with progress; a repeat prints the same bytes. */
 export const sheetsJob =
   ({ db }: RecordingParts): JobWork =>
   async ({ siteId, input, progress }): Promise<{ file: SheetsFile }> => {
-    const { shutdownId, jointIds, origin, askedAt } = input as SheetsJobInput;
+    // A job that waited through an upgrade knows of sheets in English only.
+    const order = { paper: 'sheet', language: 'en', geometry: CARDS, ...(input as object) } as SheetsJobInput;
+    const { shutdownId, jointIds, origin, askedAt, paper, language, geometry } = order;
     if (jointIds.length === 0) throw new Problem('bad-input', 'Choose at least one joint to print.');
     const shutdown = await loadShutdown(db, siteId, shutdownId);
     const reading: SheetReading = { db, siteId, shutdown, shutdownId, now: askedAt };
-    const pdfs: Buffer[] = [];
     const tags: string[] = [];
-    for (let start = 0; start < jointIds.length; start += SHEETS_AT_ONCE) {
-      const slice = await setSlice(reading, jointIds.slice(start, start + SHEETS_AT_ONCE), origin);
-      pdfs.push(slice.bytes);
-      tags.push(...slice.tags);
-      await progress(tags.length);
+    async function* printed(): AsyncGenerator<Buffer> {
+      for (const { jointIds: some, first } of slicesOf(jointIds, paper, geometry)) {
+        const sources = await loadSheetSources(reading, some, { origin });
+        const { bytes } = await PAPERS[paper](sources, { reading, language, geometry: { ...geometry, first } });
+        tags.push(...sources.map(({ joint }) => joint.tag));
+        await progress(tags.length);
+        yield bytes;
+      }
     }
+    const title = () => (tags.length === 1 ? `${tags[0]}` : `${tags[0]} – ${tags.at(-1)}`);
+    const { hash, size, made } = await storeWritten(db, siteId, 'application/pdf', (write) =>
+      joinPdfsTo(write, printed(), { title, newLeaf: paper === 'sheet' }),
+    );
     const [firstTag = '', lastTag = ''] = [tags[0], tags.at(-1)];
-    const { bytes, pages } = await joinPdfs(pdfs, `${firstTag} – ${lastTag}`);
-    const { hash, size } = await storeFile(db, siteId, bytes);
-    return { file: { hash, size, pages, sheets: tags.length, firstTag, lastTag } };
+    return { file: { hash, size, pages: made.pages, sheets: tags.length, firstTag, lastTag } };
   };
