@@ -21,26 +21,31 @@ import { type Browser, chromium } from 'playwright-core';
  * Starts a headless Chromium. Close it when done.
  * Taken are, in this order: the program named by CHROMIUM_PATH; the Chromium that comes inside an npm package
  * (Linux on x64, glibc); an installed Chrome.
+ * @param further arguments of the program
  */
-export async function launchChromium(): Promise<Browser> {
+export async function launchChromium(further: readonly string[] = []): Promise<Browser> {
   const own = process.env['CHROMIUM_PATH'];
-  if (own !== undefined && own !== '') return launch(own, {});
+  if (own !== undefined && own !== '') return launch(own, {}, further);
   if (process.platform !== 'linux' || process.arch !== 'x64') {
-    return chromium.launch({ channel: 'chrome', headless: true });
+    return chromium.launch({ channel: 'chrome', headless: true, args: [...further] });
   }
   const folder = await unpackedFolder();
-  return launch(join(folder, 'chromium'), missingParts(folder));
+  return launch(join(folder, 'chromium'), missingParts(folder), further);
 }
 
 // Only --no-sandbox: the package's recommended arguments crash with a service worker and switch off web security.
-function launch(executablePath: string, extra: Readonly<Record<string, string>>): Promise<Browser> {
+function launch(
+  executablePath: string,
+  extra: Readonly<Record<string, string>>,
+  further: readonly string[],
+): Promise<Browser> {
   const inherited = Object.entries(process.env).flatMap(([name, value]) =>
     value === undefined ? [] : [[name, value] as const],
   );
   return chromium.launch({
     executablePath,
     headless: true,
-    args: ['--no-sandbox'],
+    args: ['--no-sandbox', ...further],
     env: { ...Object.fromEntries(inherited), ...extra },
   });
 }

@@ -8,6 +8,8 @@ import type { DemoAccount } from '../../../prisma/demo/people-and-tools.ts';
 export interface LaunchedServer {
   readonly url: string;
   readonly accounts: readonly DemoAccount[];
+  /** where plain http redirects from, with --redirect-port */
+  readonly redirectUrl?: string;
   /** stops it as Ctrl-C does and removes its data */
   readonly stop: () => Promise<void>;
 }
@@ -46,8 +48,7 @@ export async function launchServer(words: readonly string[], root = here): Promi
       });
       void ended.then(() => reject(new Error(`The server did not start:\n${log}`)));
     });
-    const { url, accounts } = JSON.parse(line) as Pick<LaunchedServer, 'url' | 'accounts'>;
-    return { url, accounts, stop };
+    return { ...(JSON.parse(line) as Omit<LaunchedServer, 'stop'>), stop };
   } catch (error) {
     await stop();
     throw error;
