@@ -44,9 +44,10 @@ async function keyOfVerifiedServer(): Promise<string> {
 
 test('a browser that was not told of the authority shows nothing of ours over https, and the page of how to trust it over http', async () => {
   const browser = await browserWith();
-  const page = await browser.newPage({ ...phone });
-  await expect(page.goto(server.url)).rejects.toThrow('ERR_CERT_AUTHORITY_INVALID');
+  const context = await browser.newContext({ ...phone });
+  await expect((await context.newPage()).goto(server.url)).rejects.toThrow('ERR_CERT_AUTHORITY_INVALID');
 
+  const page = await context.newPage();
   await page.goto(`${redirectUrl}/trust`);
   expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Trust this server');
   // The page fits a phone and its style is let through by its own policy.
