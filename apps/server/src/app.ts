@@ -7,7 +7,7 @@ import statics from '@fastify/static';
 import swagger from '@fastify/swagger';
 import swaggerUi from '@fastify/swagger-ui';
 import Fastify, { type FastifyInstance, type FastifyReply, type FastifyRequest } from 'fastify';
-import { jsonSchemaTransform, serializerCompiler, validatorCompiler } from 'fastify-type-provider-zod';
+import { serializerCompiler, validatorCompiler } from 'fastify-type-provider-zod';
 import { calcRoutes } from './features/calc/routes.ts';
 import { fileRoutes } from './features/files/routes.ts';
 import { importRoutes } from './features/import/routes.ts';
@@ -23,6 +23,7 @@ import { declaredActionsPlugin } from './platform/http/declared-actions.ts';
 import { healthRoutes } from './platform/http/health.ts';
 import { problemsPlugin } from './platform/http/problems.ts';
 import { type LogTo, requestLogOptions, requestLogPlugin } from './platform/http/request-log.ts';
+import { transformWithExamples } from './platform/http/route-examples.ts';
 import { liveRoutes } from './platform/live/routes.ts';
 import { metricsPlugin } from './platform/metrics/plugin.ts';
 import { repositoryRoot } from './platform/repository-root.ts';
@@ -122,7 +123,7 @@ export async function createApp(parts: AppParts): Promise<FastifyInstance> {
           'Joint-integrity management across a plant shutdown. Lengths mm, forces N, stresses and pressures MPa, torque N·m, temperature °C.',
       },
     },
-    transform: jsonSchemaTransform,
+    transform: transformWithExamples,
   });
   await app.register(swaggerUi, { routePrefix: '/api-page', staticCSP: false });
   await app.register(async (api) => {

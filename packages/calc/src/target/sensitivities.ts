@@ -1,3 +1,4 @@
+import { resolveJoint } from './joint.ts';
 import type { TargetAnswer, TargetRequest, WindowLimit } from './request.ts';
 import { targetWindow } from './target-window.ts';
 
@@ -79,14 +80,12 @@ function variants(
  * How the window and the target answer to each input that is 10 % more, others kept.
  *
  * @param input.request as targetWindow takes it
- * @param input.yield_MPa ambient yield of the bolting, the base of the change of yield
  * @throws CalcRefusal as targetWindow
  */
-export function targetSensitivities(input: {
-  readonly request: TargetRequest;
-  readonly yield_MPa: number;
-}): readonly Sensitivity[] {
-  const base = targetWindow(input.request);
+export function targetSensitivities({ request: asked }: { readonly request: TargetRequest }): readonly Sensitivity[] {
+  const { working: _working, ...request } = asked;
+  const base = targetWindow(request);
+  const { yield_MPa } = resolveJoint(request);
   // A floor of nothing stays nothing.
   const change = (now: number, then: number) => (now === then ? 0 : (now / then - 1) * 100);
   const edges = ({ window }: TargetAnswer) => {
@@ -95,8 +94,8 @@ export function targetSensitivities(input: {
     return { floor: Math.max(...stresses(window.lower)), ceiling: Math.min(...stresses(window.upper)) };
   };
   const baseEdges = edges(base);
-  return variants(input.request, input.yield_MPa).map(([name, request]) => {
-    const answer = targetWindow(request);
+  return variants(request, yield_MPa).map(([name, changed]) => {
+    const answer = targetWindow(changed);
     const torque = answer.tool.torque_Nm;
     const baseTorque = base.tool.torque_Nm;
     return {

@@ -2,9 +2,18 @@ import { z } from 'zod';
 import { calcExplained, list } from './common.ts';
 
 export const calcFlangeParams = z.object({
-  standard: z.string().describe('ASME-B16.5, ASME-B16.47-A, ASME-B16.47-B or EN-1092-1'),
-  size: z.string().describe('NPS8, NPS1.5 or DN200'),
-  rating: z.string().describe('150 or PN16'),
+  standard: z
+    .string()
+    .describe('ASME-B16.5, ASME-B16.47-A, ASME-B16.47-B or EN-1092-1')
+    .meta({ examples: ['ASME-B16.5'] }),
+  size: z
+    .string()
+    .describe('NPS8, NPS1.5 or DN200')
+    .meta({ examples: ['NPS8'] }),
+  rating: z
+    .string()
+    .describe('150 or PN16')
+    .meta({ examples: ['300'] }),
 });
 
 export const calcFlangeQuery = z.object({

@@ -41,10 +41,21 @@ import {
   calcTorqueResponse,
 } from '@seatwell/contract';
 import type { FastifyPluginAsyncZod } from 'fastify-type-provider-zod';
+import { CALC_EXAMPLES } from './examples.ts';
+import { familyOperations } from './family-operations.ts';
+import { calcOperation } from './operation.ts';
+import { readingOperations } from './reading-operations.ts';
 import { refuseBadInput } from './refuse-bad-input.ts';
 
-const config = { action: 'use-calculation' } as const;
+const action = 'use-calculation';
 const tags = ['calculation'];
+
+const heldFlanges = () => ({
+  standards: FLANGE_STANDARDS.map((standard) => ({
+    standard,
+    sizes: listFlangeSizes(standard).map((size) => ({ size, ratings: listFlangeRatings(standard, size) })),
+  })),
+});
 
 /** The calculation over HTTP, under `/api/v1/calc`. Refusals of the calculation are thrown as they are. */
 export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
@@ -53,21 +64,16 @@ export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
   app.get(
     '/api/v1/calc/flanges',
     {
-      config,
+      config: { action, example: () => ({ answer: heldFlanges() }) },
       schema: { tags, summary: 'Standards, sizes and ratings held', response: { 200: calcFlangeListResponse } },
     },
-    async () => ({
-      standards: FLANGE_STANDARDS.map((standard) => ({
-        standard,
-        sizes: listFlangeSizes(standard).map((size) => ({ size, ratings: listFlangeRatings(standard, size) })),
-      })),
-    }),
+    async () => heldFlanges(),
   );
 
   app.get(
     '/api/v1/calc/flanges/:standard/:size/:rating',
     {
-      config,
+      config: { action, example: () => ({ answer: calcFlangeResponse.parse(findFlange(CALC_EXAMPLES.flange)) }) },
       schema: {
         tags,
         summary: 'A flange of a standard',
@@ -79,138 +85,86 @@ export const calcRoutes: FastifyPluginAsyncZod = async (app) => {
     async ({ params, query }) => findFlange({ ...params, ...query }),
   );
 
-  app.post(
-    '/api/v1/calc/thread',
-    {
-      config,
-      schema: { tags, summary: 'Areas of a thread', body: calcThreadRequest, response: { 200: calcThreadResponse } },
-    },
-    async ({ body }) => threadGeometry(body),
-  );
-
-  app.post(
-    '/api/v1/calc/torque',
-    {
-      config,
-      schema: {
-        tags,
-        summary: 'Torque of a load, or load of a torque',
-        body: calcTorqueRequest,
-        response: { 200: calcTorqueResponse },
-      },
-    },
-    async ({ body }) => torqueOrLoad(body),
-  );
-
-  app.post(
-    '/api/v1/calc/assembly-load',
-    {
-      config,
-      schema: {
-        tags,
-        summary: 'Assembly preload after VDI 2230',
-        body: calcAssemblyLoadRequest,
-        response: { 200: calcAssemblyLoadResponse },
-      },
-    },
-    async ({ body }) => assemblyLoad(body),
-  );
-
-  app.post(
-    '/api/v1/calc/sequence',
-    {
-      config,
-      schema: {
-        tags,
-        summary: 'Tightening or loosening sequence',
-        body: calcSequenceRequest,
-        response: { 200: calcSequenceResponse },
-      },
-    },
-    async ({ body }) => tighteningSequence(body),
-  );
-
-  app.post(
-    '/api/v1/calc/gasket-loads',
-    {
-      config,
-      schema: {
-        tags,
-        summary: 'Bolt loads of the code',
-        body: calcGasketLoadsRequest,
-        response: { 200: calcGasketLoadsResponse },
-      },
-    },
-    async ({ body }) => gasketLoads(body),
-  );
-
-  app.post(
-    '/api/v1/calc/target',
-    {
-      config,
-      schema: {
-        tags,
-        summary: 'Target window, target and tool setting',
-        body: calcTargetRequest,
-        response: { 200: calcTargetResponse },
-      },
-    },
-    async ({ body }) => targetWindow(body),
-  );
-
-  app.post(
-    '/api/v1/calc/flange-stress',
-    {
-      config,
-      schema: {
-        tags,
-        summary: 'Flange stresses of the code',
-        body: calcFlangeStressRequest,
-        response: { 200: calcFlangeStressResponse },
-      },
-    },
-    async ({ body }) => flangeStress(body),
-  );
-
-  app.post(
-    '/api/v1/calc/elongation',
-    {
-      config,
-      schema: {
-        tags,
-        summary: 'Elongation of a bolt',
-        body: calcElongationRequest,
-        response: { 200: calcElongationResponse },
-      },
-    },
-    async ({ body }) => elongation(body),
-  );
-
-  app.post(
-    '/api/v1/calc/tensioner',
-    {
-      config,
-      schema: {
-        tags,
-        summary: 'Pressure of a bolt tensioner',
-        body: calcTensionerRequest,
-        response: { 200: calcTensionerResponse },
-      },
-    },
-    async ({ body }) => tensioner(body),
-  );
-
-  app.post(
-    '/api/v1/calc/pneumatic-test',
-    {
-      config,
-      schema: {
-        tags,
-        summary: 'Stored energy and distance of a gas test',
-        body: calcPneumaticTestRequest,
-        response: { 200: calcPneumaticTestResponse },
-      },
-    },
-    async ({ body }) => pneumaticTest(body),
-  );
+  calcOperation(app, {
+    path: '/thread',
+    summary: 'Areas of a thread',
+    body: calcThreadRequest,
+    answer: calcThreadResponse,
+    example: CALC_EXAMPLES.thread,
+    run: threadGeometry,
+  });
+  calcOperation(app, {
+    path: '/torque',
+    summary: 'Torque of a load, or load of a torque',
+    body: calcTorqueRequest,
+    answer: calcTorqueResponse,
+    example: CALC_EXAMPLES.torque,
+    run: torqueOrLoad,
+  });
+  calcOperation(app, {
+    path: '/assembly-load',
+    summary: 'Assembly preload after VDI 2230',
+    body: calcAssemblyLoadRequest,
+    answer: calcAssemblyLoadResponse,
+    example: CALC_EXAMPLES.assemblyLoad,
+    run: assemblyLoad,
+  });
+  calcOperation(app, {
+    path: '/sequence',
+    summary: 'Tightening or loosening sequence',
+    body: calcSequenceRequest,
+    answer: calcSequenceResponse,
+    example: CALC_EXAMPLES.sequence,
+    run: tighteningSequence,
+  });
+  calcOperation(app, {
+    path: '/gasket-loads',
+    summary: 'Bolt loads of the code',
+    body: calcGasketLoadsRequest,
+    answer: calcGasketLoadsResponse,
+    example: CALC_EXAMPLES.gasketLoads,
+    run: gasketLoads,
+  });
+  calcOperation(app, {
+    path: '/target',
+    summary: 'Target window, target and tool setting',
+    body: calcTargetRequest,
+    answer: calcTargetResponse,
+    example: CALC_EXAMPLES.target,
+    run: targetWindow,
+  });
+  calcOperation(app, {
+    path: '/flange-stress',
+    summary: 'Flange stresses of the code',
+    body: calcFlangeStressRequest,
+    answer: calcFlangeStressResponse,
+    example: CALC_EXAMPLES.flangeStress,
+    run: flangeStress,
+  });
+  calcOperation(app, {
+    path: '/elongation',
+    summary: 'Elongation of a bolt',
+    body: calcElongationRequest,
+    answer: calcElongationResponse,
+    example: CALC_EXAMPLES.elongation,
+    run: elongation,
+  });
+  calcOperation(app, {
+    path: '/tensioner',
+    summary: 'Pressure of a bolt tensioner',
+    body: calcTensionerRequest,
+    answer: calcTensionerResponse,
+    example: CALC_EXAMPLES.tensioner,
+    run: tensioner,
+  });
+  calcOperation(app, {
+    path: '/pneumatic-test',
+    summary: 'Stored energy and distance of a gas test',
+    body: calcPneumaticTestRequest,
+    answer: calcPneumaticTestResponse,
+    example: CALC_EXAMPLES.pneumaticTest,
+    run: pneumaticTest,
+  });
+  familyOperations(app);
+  readingOperations(app);
 };
