@@ -85,8 +85,13 @@ const notHeld = { held_min: 12 };
 
 export const PROVEN_CASES: RuleCases = {
   'proven.pack-released': asked('proven', at('checked'), {
-    fires: { first: (tale) => tale.tell('test-reading') },
-    satisfied: { first: (tale) => tale.tell('pack-released') },
+    beside: ['proven.pressure-held', 'proven.joint-result'],
+    satisfied: {
+      first: async (tale) => {
+        await tale.tell('pack-released');
+        await tale.tell('test-reading');
+      },
+    },
   }),
   'proven.way': asked('proven', at('tested'), { fires: { says: { change: { way: 'gas-or-sniff-test' } } } }),
   'proven.no-A-items': asked('proven', at('tested'), {
@@ -167,6 +172,12 @@ export const PACK_CASES: RuleCases = {
   }),
   'pack.no-relaxation-due': asked('pack-released', at('tight', { criticality: 'A' }), {
     satisfied: { first: relax },
+  }),
+  'pack.read-once-released': asked('test-reading', at('checked'), {
+    satisfied: { first: (tale) => tale.tell('pack-released') },
+  }),
+  'pack.read-by-calibrated-gauge': asked('test-reading', at('checked'), {
+    fires: { first: (tale) => tale.tell('pack-released'), says: { change: { gaugeIds: [] } } },
   }),
   'pack.no-provisional-tool': asked('pack-released', at('nipped up'), {
     fires: { first: tightenedProvisionally },

@@ -2,7 +2,7 @@ import type { Criticality, Role, Severity, ShutdownSettings } from '@seatwell/co
 import type { EventKind } from '../catalogue.ts';
 import type { PackContext, RuleContext, RuleQuestion } from '../context.ts';
 import { deviationRules } from './deviations.ts';
-import { packRules } from './proven.ts';
+import { packRules } from './pack.ts';
 import type { Finding, PackRule, Rule } from './rule.ts';
 import { severityOf } from './severity.ts';
 import { RULES_ABOUT_WORK } from './work-rules.ts';

@@ -1,85 +1,15 @@
 import type { Payload } from '@seatwell/contract';
-import type { PackContext, PackFacts, RuleContext } from '../context.ts';
+import type { RuleContext } from '../context.ts';
 import { relaxationDue, unclearedTools } from '../derived/flags.ts';
-import { type Finding, list, type PackRule, packRule, type Rule, rule } from './rule.ts';
-import { notCalibrated } from './tools.ts';
+import { READINESS } from './readiness.ts';
+import { type Finding, list, type Rule, rule } from './rule.ts';
 
 const proven = { events: ['proven'] as const };
-const released = { events: ['pack-released'] as const };
 
 /** An exempt closure is not put under pressure: its proof is the witnessed closing. */
 const underTest = (payload: Payload<'proven'>): boolean => payload.way !== 'exempt-closure';
 
 const NO_PACK: Finding = { detail: 'The joint is in no test pack that could be looked at.' };
-
-type Readiness = NonNullable<PackFacts['released']>;
-
-interface ReadinessRule {
-  readonly what: string;
-  readonly sentence: string;
-  readonly why: string;
-  readonly remedy: string;
-  readonly clearedBy: readonly ('inspector' | 'operations')[];
-  readonly test: (released: Readiness, context: PackContext) => Finding | null;
-}
-
-/** What has to be so before pressure is put on a pack: asked at its release, and again at each proof. */
-const READINESS: readonly ReadinessRule[] = [
-  {
-    what: 'boundary-walked',
-    sentence: 'The boundary of the pack was walked.',
-    why: 'A valve or blind that is not where the drawing has it sends the pressure elsewhere.',
-    remedy: 'Walk the boundary against the drawing.',
-    clearedBy: ['inspector', 'operations'],
-    test: ({ boundaryWalked }) => (boundaryWalked ? null : { detail: 'The boundary was not walked.' }),
-  },
-  {
-    what: 'blinds-rated',
-    sentence: 'Every blind of the pack is rated for the test pressure.',
-    why: 'A blind that is too thin lets go under test.',
-    remedy: 'Fit blinds of the rating.',
-    clearedBy: ['inspector'],
-    test: ({ blindsRated }) => (blindsRated ? null : { detail: 'The rating of the blinds is not confirmed.' }),
-  },
-  {
-    what: 'relief-valves-out',
-    sentence: 'Relief valves are out or blinded for the test.',
-    why: 'They lift below the test pressure and are spoilt by it.',
-    remedy: 'Take the relief valves out.',
-    clearedBy: ['inspector', 'operations'],
-    test: ({ reliefValvesOut }) => (reliefValvesOut ? null : { detail: 'Relief valves are not out.' }),
-  },
-  {
-    what: 'metal-temperature',
-    sentence: 'The metal is warm enough for the test.',
-    why: 'Cold steel breaks without warning.',
-    remedy: 'Warm the metal or the medium.',
-    clearedBy: ['inspector'],
-    test: ({ metalTemperature_C }, { settings }) =>
-      metalTemperature_C < settings.leastMetalTemperature_C
-        ? {
-            detail: `The metal is at ${metalTemperature_C} °C.`,
-            limit: `${settings.leastMetalTemperature_C} °C`,
-          }
-        : null,
-  },
-  {
-    what: 'gauges-calibrated',
-    sentence: 'The test gauges are in calibration.',
-    why: 'The gauge is the only witness of the pressure.',
-    remedy: 'Fit calibrated gauges and name them.',
-    clearedBy: ['inspector'],
-    test: ({ gaugeIds }, context) => {
-      if (gaugeIds.length === 0) return { detail: 'No gauge is named.', limit: 'at least one' };
-      const off = gaugeIds.flatMap((id) => notCalibrated(context.tools[id], context) ?? []);
-      return off.length === 0 ? null : { detail: `Not in calibration: ${list(off)}.` };
-    },
-  },
-];
-
-const atRelease: readonly PackRule[] = READINESS.map(({ what, test, ...words }) =>
-  packRule({ ...released, ...words, code: `pack.${what}`, floor: true, test }),
-);
 
 const atProof: readonly Rule[] = READINESS.map(({ what, test, ...words }) =>
   rule({
@@ -216,44 +146,3 @@ const ownProofRules: readonly Rule[] = [
 ];
 
 export const provenRules: readonly Rule[] = [...ownProofRules, ...atProof];
-
-export const packRules: readonly PackRule[] = [
-  ...atRelease,
-  packRule({
-    ...released,
-    code: 'pack.no-A-items',
-    sentence: 'No category A item is open in the pack.',
-    why: 'Category A is what must be done before the test.',
-    remedy: 'Close the A items.',
-    clearedBy: ['inspector'],
-    floor: true,
-    test: (_payload, { pack }) => {
-      if (!pack) return NO_PACK;
-      return pack.unclosedA.length > 0 ? { detail: `Open: ${list(pack.unclosedA)}.`, limit: 0 } : null;
-    },
-  }),
-  packRule({
-    ...released,
-    code: 'pack.no-relaxation-due',
-    sentence: 'No relaxation pass is due in the pack.',
-    why: 'After the test the joint is full, and nobody retightens it.',
-    remedy: 'Make the relaxation passes.',
-    clearedBy: ['inspector'],
-    floor: true,
-    test: (_payload, { pack }) =>
-      pack && pack.relaxationDue.length > 0 ? { detail: `Due on ${list(pack.relaxationDue)}.`, limit: 0 } : null,
-  }),
-  packRule({
-    ...released,
-    code: 'pack.no-provisional-tool',
-    sentence: 'Every provisional tool that tightened in the pack is cleared.',
-    why: 'Until its certificate is confirmed, nobody knows what it tightened to.',
-    remedy: 'Confirm the calibration, or retighten with another tool.',
-    clearedBy: ['inspector'],
-    floor: true,
-    test: (_payload, { pack }) =>
-      pack && pack.provisionalTools.length > 0
-        ? { detail: `Not cleared on ${list(pack.provisionalTools)}.`, limit: 0 }
-        : null,
-  }),
-];

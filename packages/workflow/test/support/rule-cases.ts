@@ -536,6 +536,11 @@ const packCase = (change: Partial<Payload<'pack-released'>>, around: Partial<Pac
   satisfied: () => packAsked({}),
 });
 
+const readingAsked = (change: Partial<Payload<'test-reading'>>, around: Partial<PackContext> = {}) => ({
+  question: { type: 'test-reading', payload: { ...PAYLOADS['test-reading'], ...change } },
+  context: { ...surroundings, ...timesAt('2027-03-05T08:00:00.000Z'), ...around },
+});
+
 /** Each rule about a pack. */
 export const PACK_CASES: Readonly<Record<string, PackCase>> = {
   'pack.boundary-walked': packCase({ boundaryWalked: false }),
@@ -546,4 +551,12 @@ export const PACK_CASES: Readonly<Record<string, PackCase>> = {
   'pack.no-A-items': packCase({}, withPack({ unclosedA: ['Support missing'] }) as Partial<PackContext>),
   'pack.no-relaxation-due': packCase({}, withPack({ relaxationDue: ['J-1003'] }) as Partial<PackContext>),
   'pack.no-provisional-tool': packCase({}, withPack({ provisionalTools: ['J-1004'] }) as Partial<PackContext>),
+  'pack.read-once-released': {
+    fires: () => readingAsked({}, withPack({ released: null }) as Partial<PackContext>),
+    satisfied: () => readingAsked({}),
+  },
+  'pack.read-by-calibrated-gauge': {
+    fires: () => readingAsked({ gaugeIds: [] }),
+    satisfied: () => readingAsked({}),
+  },
 };

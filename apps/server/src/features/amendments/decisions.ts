@@ -1,5 +1,6 @@
 import { Problem } from '../../platform/errors/problem.ts';
 import { recordOnJoint } from '../joints/decisions.ts';
+import { keptReading, settleReading } from '../packs/settle-reading.ts';
 import { raisePunchItem } from '../punch-items/decisions.ts';
 import type { DecisionInput, Decisions, Recording } from '../recording/decision.ts';
 import { EventPayloadError, parsePayload } from '../recording/parse-payload.ts';
@@ -37,6 +38,8 @@ export const amendmentDecisions: Decisions<'corrected' | 'revoked' | 'review-set
   },
 
   'review-settled': async (input) => {
+    const reading = await keptReading(input);
+    if (reading) return settleReading(input, reading);
     const event = await named(input, input.payload.eventId);
     const recording = await recordOnJoint({ ...input, makeId: event.makeId }, { named: event });
     if (input.payload.outcome === 'accept-with-punch-item') {

@@ -1,32 +1,14 @@
 import { dayOf, decidePack, eventKind, shiftAt } from '@seatwell/workflow';
 import { requireAllowed } from '../../platform/access/allows.ts';
-import type { Transaction } from '../../platform/database/pool.ts';
 import { Problem } from '../../platform/errors/problem.ts';
-import { refuse, toPackAnswer } from '../joints/decide-on-makes.ts';
+import { DOUBTFUL_TIME, refuse, toPackAnswer } from '../joints/decide-on-makes.ts';
 import { FactsLoader } from '../joints/facts.ts';
 import { naturalKey } from '../joints/natural-key.ts';
 import { requireNamedIn } from '../joints/require-named.ts';
 import type { DecisionInput, Decisions } from '../recording/decision.ts';
 import { insertOrRefuse } from '../recording/insert-or-refuse.ts';
 import { shutdownOf } from '../recording/shutdown-of.ts';
-
-interface PackRow {
-  readonly number: string;
-  readonly areaId: string | null;
-  readonly version: number;
-}
-
-/** Locks a pack before any of its joints, as every command does. */
-async function lockPack(tx: Transaction, siteId: string, shutdownId: string, packId: string): Promise<PackRow> {
-  const { rows } = await tx.query<PackRow>(
-    `SELECT number, area_id AS "areaId", version FROM test_pack
-     WHERE site_id = $1 AND shutdown_id = $2 AND pack_id = $3 FOR UPDATE`,
-    [siteId, shutdownId, packId],
-  );
-  const pack = rows[0];
-  if (!pack) throw new Problem('not-found', `This shutdown has no test pack ${packId}.`);
-  return pack;
-}
+import { lockPack } from './lock-pack.ts';
 
 /** The rules of a pack as a whole: what must be true before pressure goes on. */
 async function judgePack(input: DecisionInput, gaugeIds: readonly string[]) {
@@ -103,7 +85,10 @@ export const packDecisions: Decisions<'pack-planned' | 'pack-released' | 'test-r
     requireAllowed(input.actor, 'record-test', { shutdownId, areaId: pack.areaId, packIds: [input.subjectId] });
     const decided = await judgePack(input, input.payload.gaugeIds);
     if (decided.outcome === 'refuse') refuse(decided.failed.map((rule) => toPackAnswer(pack.number, rule)));
-    const reviewCodes = decided.outcome === 'needs-review' ? decided.codes : [];
+    const reviewCodes = [
+      ...(decided.outcome === 'needs-review' ? decided.codes : []),
+      ...(input.doubtfulTime ? [DOUBTFUL_TIME] : []),
+    ];
     if (reviewCodes.length === 0) {
       await input.tx.query(
         `UPDATE test_pack SET readings = readings || jsonb_build_array($4::jsonb), version = version + 1

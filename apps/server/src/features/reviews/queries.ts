@@ -107,8 +107,10 @@ export async function reviews(reading: Reading): Promise<ReviewsAnswer> {
         rules: codes.map((code) => ({ code, ...(SENTENCES.get(code) ?? { sentence: '', remedy: '' }) })),
         behind: found?.behind ?? null,
         version: found?.joint.version ?? null,
-        actions: actionsOf(actor, ['review-settled', 'corrected'], { shutdownId, areaId, packIds }, () =>
-          found ? null : { code: 'no-joint', message: 'A reading of a pack is taken again, not settled.' },
+        actions: actionsOf(actor, ['review-settled', 'corrected'], { shutdownId, areaId, packIds }, (type) =>
+          found || type === 'review-settled'
+            ? null
+            : { code: 'no-joint', message: 'A reading of a pack is settled and taken again, not corrected.' },
         ),
       };
     }),

@@ -1,9 +1,7 @@
-import type { HistoryEntry, JointPage, MakeAnswer, ShutdownPayload } from '@seatwell/contract';
-import { useState } from 'react';
-import { newId } from '../../app/send-command.ts';
+import type { HistoryEntry, JointPage, MakeAnswer } from '@seatwell/contract';
 import { useCommand } from '../../app/use-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
-import { RadioCards } from '../../ui/radio-cards.tsx';
+import { SettleDialog } from '../reviews/settle-dialog.tsx';
 import type { Amendment } from './amendments.ts';
 import { CorrectDialog } from './correct-dialog.tsx';
 import { DecisionDialog } from './decision-dialog.tsx';
@@ -21,7 +19,7 @@ interface Props {
 /** Says something about an earlier event; both stay visible. */
 export function AmendDialog(props: Props) {
   if (props.amendment === 'correct') return <CorrectDialog {...props} />;
-  return props.amendment === 'revoke' ? <RevokeDialog {...props} /> : <SettleDialog {...props} />;
+  return props.amendment === 'revoke' ? <RevokeDialog {...props} /> : <SettleEntry {...props} />;
 }
 
 function RevokeDialog({ page, entry, onClose }: Props) {
@@ -56,58 +54,16 @@ function RevokeDialog({ page, entry, onClose }: Props) {
   );
 }
 
-type Outcome = ShutdownPayload<'review-settled'>['outcome'];
-const outcomes = ['accept', 'accept-with-punch-item', 'reject-as-not-done'] as const satisfies readonly Outcome[];
-
-function SettleDialog({ page, entry, onClose }: Props) {
-  const text = useText('joint');
+function SettleEntry({ page, entry, onClose }: Props) {
   const sentence = useEventSentence();
-  const settle = useCommand('review-settled');
-  const [outcome, setOutcome] = useState<Outcome | ''>('');
+  const { jointId, version } = page.joint;
   return (
-    <DecisionDialog
-      title={text('settle-title')}
-      description={text('settle-detail', { what: sentence(entry), rules: ruleSentences(entry.reviewCodes) })}
-      sendLabel={text('sign')}
-      reasonLabel={text('reason')}
-      meaning={text('settle-meaning', {
-        what: sentence(entry),
-        outcome: outcome === '' ? '' : text(`outcome-${outcome}`),
-      })}
-      roles={['inspector', 'engineer']}
-      missing={outcome === '' ? text('outcome-needed') : undefined}
-      busy={settle.isPending}
-      error={settle.error}
+    <SettleDialog
+      subject={{ subjectId: jointId, makeId: entry.makeId, version }}
+      eventId={entry.eventId}
+      what={sentence(entry)}
+      rules={ruleSentences(entry.reviewCodes)}
       onClose={onClose}
-      onSend={({ reason, signature }) => {
-        if (outcome === '') return;
-        settle.mutate(
-          {
-            subjectId: page.joint.jointId,
-            makeId: entry.makeId,
-            versionSeen: page.joint.version,
-            signature,
-            payload: {
-              eventId: entry.eventId,
-              outcome,
-              reason,
-              punchId: outcome === 'accept-with-punch-item' ? newId() : null,
-            },
-          },
-          { onSuccess: onClose },
-        );
-      }}
-    >
-      <RadioCards
-        label={text('outcome')}
-        value={outcome}
-        onChange={setOutcome}
-        options={outcomes.map((value) => ({
-          value,
-          label: text(`outcome-${value}`),
-          detail: text(`outcome-${value}-detail`),
-        }))}
-      />
-    </DecisionDialog>
+    />
   );
 }

@@ -1,4 +1,6 @@
+import type { ReviewsAnswer } from '@seatwell/contract';
 import { useSuspenseQuery } from '@tanstack/react-query';
+import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { reviewsQuery } from '../../app/reads.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
@@ -6,10 +8,12 @@ import { useFormat } from '../../format/format-provider.tsx';
 import reviewTexts from '../../texts/en/reviews.json';
 import { useText } from '../../texts/text-provider.tsx';
 import type { TextKey } from '../../texts/translate.ts';
+import { Button } from '../../ui/button.tsx';
 import { Link } from '../../ui/link.tsx';
 import { PageHeader } from '../../ui/page-header.tsx';
 import { Table } from '../../ui/table.tsx';
 import styles from './reviews.module.css';
+import { SettleDialog } from './settle-dialog.tsx';
 
 /** Facts that were kept although a rule failed: nobody has settled them yet. */
 export function ReviewsPage() {
@@ -17,6 +21,7 @@ export function ReviewsPage() {
   const format = useFormat();
   const shutdownId = useShutdownId();
   const { data } = useSuspenseQuery(reviewsQuery(shutdownId));
+  const [settling, setSettling] = useState<ReviewsAnswer['rows'][number] | null>(null);
   const eventWord = (type: string) => {
     const key = `event-${type}`;
     return Object.hasOwn(reviewTexts, key) ? text(key as TextKey<'reviews'>) : type.replaceAll('-', ' ');
@@ -75,8 +80,31 @@ export function ReviewsPage() {
               </ul>
             ),
           },
+          {
+            key: 'settle',
+            header: text('settle-column'),
+            // What was done on a joint is settled beside its history; a reading of a pack is settled here.
+            cell: (row) =>
+              row.pack && (
+                <Button
+                  disabledReason={row.actions.find(({ type }) => type === 'review-settled')?.reason?.message}
+                  onClick={() => setSettling(row)}
+                >
+                  {text('settle')}
+                </Button>
+              ),
+          },
         ]}
       />
+      {settling?.pack && (
+        <SettleDialog
+          subject={{ subjectId: settling.pack.packId, makeId: null, version: null }}
+          eventId={settling.eventId}
+          what={eventWord(settling.type)}
+          rules={settling.rules.map((rule) => rule.sentence).join(' ')}
+          onClose={() => setSettling(null)}
+        />
+      )}
     </>
   );
 }
