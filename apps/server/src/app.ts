@@ -12,6 +12,7 @@ import { calcRoutes } from './features/calc/routes.ts';
 import { fileRoutes } from './features/files/routes.ts';
 import { importRoutes } from './features/import/routes.ts';
 import { jobRoutes } from './features/jobs/routes.ts';
+import { operatingRoutes } from './features/operating/routes.ts';
 import { readRoutes } from './features/read-routes.ts';
 import { startBatchJob } from './features/recording/batch-job.ts';
 import type { Clock } from './features/recording/record-command.ts';
@@ -133,6 +134,7 @@ export async function createApp(parts: AppParts): Promise<FastifyInstance> {
     await readRoutes(api, parts);
     await fileRoutes(api, parts);
     await jobRoutes(api, parts);
+    await operatingRoutes(api, parts);
     await importRoutes(api, parts);
     await liveRoutes(api, parts);
     await api.register(calcRoutes);

@@ -84,6 +84,11 @@ export const ACTIONS = {
   'manage-settings': { roles: ['administrator', 'engineer'], reach: SITE, says: 'change the settings of the site' },
   'manage-people': { roles: ['administrator', 'coordinator'], reach: SITE, says: 'register and erase people' },
   'manage-accounts': { roles: ['administrator'], reach: SITE, says: 'open accounts and grant roles' },
+  operate: {
+    roles: ['administrator'],
+    reach: SITE,
+    says: 'see how the server does, retry jobs and let people sign in again',
+  },
   'record-qualifications': {
     roles: ['inspector', 'administrator'],
     reach: SITE,

@@ -70,6 +70,7 @@ describe('who may do what', () => {
     ['tighten', ['technician', 'chargehand', 'inspector']],
     ['check-quality', ['inspector']],
     ['manage-accounts', ['administrator']],
+    ['operate', ['administrator']],
     ['offer-hand-over', ['coordinator']],
     ['hand-over', ['operations']],
   ] as const)('%s: %s', (action, roles) => expect(who(action)).toEqual(roles));

@@ -20,17 +20,22 @@ await runCommand(usage, async ({ file: asked, settings, log, answer }) => {
   if (existsSync(file)) throw fileIsThere(file);
   const database = await reachDatabase(settings, log, false);
   try {
-    const written = await withConnection(database.url, (client) => writeBackup(client, file, ownVersion()));
+    const note = (outcome: 'ok' | 'failed', details: object) =>
+      withConnection(database.url, (client) =>
+        noteUpkeep(client, { kind: 'backup', outcome, startedAt, endedAt: new Date(), details }),
+      ).catch((error: Error) => log.warn(`This backup could not be noted in the database: ${error.message}`));
+    const written = await withConnection(database.url, (client) => writeBackup(client, file, ownVersion())).catch(
+      async (error: Error) => {
+        await note('failed', { file, findings: [error.message] });
+        throw error;
+      },
+    );
     const { head, tables, heads } = written;
     const bytes = statSync(file).size;
     const rows = tables.reduce((sum, table) => sum + table.rows, 0);
     const events = tables.find(({ table }) => table === 'event')?.rows ?? 0;
     const details = { file, bytes, rows, events, takenAt: head.takenAt, heads };
-    await withConnection(database.url, (client) =>
-      noteUpkeep(client, { kind: 'backup', outcome: 'ok', startedAt, endedAt: new Date(), details }),
-    ).catch((error: Error) =>
-      log.warn(`The backup is written; it could not be noted in the database: ${error.message}`),
-    );
+    await note('ok', details);
     answer(
       [
         `${file}: ${rows} rows of ${tables.length} tables, ${events} events, ${Math.ceil(bytes / 1024)} kB.`,

@@ -1,6 +1,7 @@
 export * from './common.ts';
 export * from './joint-page.ts';
 export * from './my-joints.ts';
+export * from './operating.ts';
 export * from './packs.ts';
 export * from './progress.ts';
 export * from './register.ts';

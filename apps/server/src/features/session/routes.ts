@@ -89,7 +89,7 @@ export async function sessionRoutes(instance: FastifyInstance, { db }: { db: Dat
       config: { action: 'public', ...signInLimits },
     },
     async (request, reply) => {
-      const { siteId, accountId } = await accountBySecret(db, request.body.email, request.body.password);
+      const { siteId, accountId } = await accountBySecret(db, request.body.email, request.body.password, request.ip);
       const { token, expiresAt } = await startSession(db, siteId, accountId, request.headers['user-agent'] ?? null);
       setSessionCookie(request, reply, token, expiresAt);
       return describe(db, await existing(db, siteId, accountId));

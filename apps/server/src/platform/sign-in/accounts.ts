@@ -1,5 +1,6 @@
 import type { Database } from '../database/pool.ts';
 import { Problem } from '../errors/problem.ts';
+import { countWrongSignIn, refuseBlockedAddress } from './addresses.ts';
 import { secretMatches } from './secrets.ts';
 
 const FAILURES_BEFORE_LOCK = 6;
@@ -50,18 +51,28 @@ async function checkAccountSecret(
   );
 }
 
-/** Finds the open account of an e-mail address whose secret matches. */
+/**
+ * Finds the open account of an e-mail address whose secret matches.
+ * @param from the network address that asks: too many wrong secrets from one are slowed down together
+ */
 export async function accountBySecret(
   db: Database,
   email: string,
   secret: string,
+  from: string,
 ): Promise<{ siteId: string; accountId: string }> {
+  await refuseBlockedAddress(db, from);
   const { rows } = await db.query<AccountRow>(
     'SELECT site_id, account_id, secret_hash, locked_until FROM account WHERE email = $1 AND closed_at IS NULL',
     [email.toLowerCase()],
   );
   const account = rows[0];
-  await checkAccountSecret(db, account, secret, 'wrong-sign-in');
+  try {
+    await checkAccountSecret(db, account, secret, 'wrong-sign-in');
+  } catch (error) {
+    if (error instanceof Problem && error.code === 'wrong-sign-in') await countWrongSignIn(db, from);
+    throw error;
+  }
   if (!account) throw new Problem('wrong-sign-in', 'Check the spelling and try again.');
   return { siteId: account.site_id, accountId: account.account_id };
 }

@@ -1,8 +1,7 @@
 import { createHash, randomBytes } from 'node:crypto';
 import type { Reach, Role } from '@seatwell/contract';
 import type { Database } from '../database/pool.ts';
-
-const HOURS_VALID = 14;
+import { retentionOf } from './retention.ts';
 
 export interface Grant {
   readonly grantId: string;
@@ -31,7 +30,8 @@ export async function startSession(
   device: string | null,
 ): Promise<{ token: string; expiresAt: Date }> {
   const token = randomBytes(32).toString('base64url');
-  const expiresAt = new Date(Date.now() + HOURS_VALID * 3_600_000);
+  const { sessionHours } = await retentionOf(db, siteId);
+  const expiresAt = new Date(Date.now() + sessionHours * 3_600_000);
   await db.query(
     `INSERT INTO session (token_hash, site_id, account_id, started_at, last_seen_at, expires_at, device)
      VALUES ($1, $2, $3, now(), now(), $4, $5)`,
