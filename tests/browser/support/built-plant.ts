@@ -19,7 +19,7 @@ export interface BuiltPlant extends People {
 export async function openBuiltPlant(given?: TestDatabase): Promise<BuiltPlant> {
   const shutdown = await openShutdownOn(given ?? (await createTestDatabase()));
   // The plant's clock is the device's: what a browser records has to be of now.
-  Object.defineProperty(shutdown.plant, 'now', { get: () => new Date(), set: () => undefined });
+  Object.defineProperty(shutdown.plant, 'now', { configurable: true, get: () => new Date(), set: () => undefined });
   const { port } = shutdown.plant.app.server.address() as AddressInfo;
   const { plant, coordinator, engineer, operations, technician, mate, chargehand, inspector, witness } = shutdown;
   const accounts = [

@@ -8,12 +8,13 @@ import { createQueryClient } from './query-client.ts';
 import { createAppRouter } from './router.tsx';
 import { RouterLink } from './router-link.tsx';
 import { sessionQuery } from './session.ts';
+import { sayEnded } from './session-end.ts';
 
 const queries = createQueryClient(() => {
   const { pathname, href } = router.state.location;
   if (pathname === '/sign-in' || pathname === '/first-visit') return;
-  queries.setQueryData(sessionQuery.queryKey, null);
-  router.history.push(addresses.signIn(href));
+  if (queries.getQueryData(sessionQuery.queryKey)) sayEnded();
+  else router.history.push(addresses.signIn(href));
 });
 const router = createAppRouter(queries);
 

@@ -17,6 +17,9 @@ export interface FormDialogProps {
   readonly onSend: () => void;
   readonly onClose: () => void;
   readonly wide?: boolean;
+  /** of the way out, where it does something else than leave things as they are */
+  readonly cancelLabel?: string;
+  readonly onCancel?: () => void;
 }
 
 /** A thing to record: its fields, what is missing, what the server says, and the two ways out. Enter sends. */
@@ -39,7 +42,7 @@ export function FormDialog(props: FormDialogProps) {
       wide={props.wide ?? false}
       actions={
         <>
-          <Button onClick={props.onClose}>{text('cancel')}</Button>
+          <Button onClick={props.onCancel ?? props.onClose}>{props.cancelLabel ?? text('cancel')}</Button>
           <Button kind="primary" busy={props.busy} disabledReason={props.missing} onClick={send}>
             {props.sendLabel}
           </Button>

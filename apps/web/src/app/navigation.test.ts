@@ -14,6 +14,7 @@ describe('the entry of the navigation that is lit', () => {
     ['/shutdowns/1/found', 'nav-my-joints'],
     ['/shutdowns/1/found-joints', 'nav-register'],
     ['/shutdowns/1/talk', 'nav-my-joints'],
+    ['/calculate/simulation', 'nav-calculate'],
     ['/shutdowns/1/talks', 'nav-people'],
     ['/shutdowns/1/systems/3/hand-over', 'nav-packs'],
   ])('%s belongs to %s alone', (pathname, key) => {

@@ -55,6 +55,7 @@ export const navigation: readonly NavigationEntry[] = [
   },
   { key: 'nav-tools', href: () => addresses.tools(), under: ['/site/tools'] },
   { key: 'nav-report', href: inShutdown(addresses.report), under: ['/shutdowns/:id/report'] },
+  { key: 'nav-calculate', href: () => addresses.calculate(), under: ['/calculate'] },
 ];
 
 /** The four entries of the phone's bar: what the person's work begins with. */

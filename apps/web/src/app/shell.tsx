@@ -9,6 +9,7 @@ import { addresses } from './addresses.ts';
 import { rememberShutdown } from './last-shutdown.ts';
 import { isCurrent, navigation, phoneKeys } from './navigation.ts';
 import { useMe } from './session.ts';
+import { SignInAgain } from './sign-in-again.tsx';
 import { useLiveUpdates } from './use-live-updates.ts';
 import { useCurrentShutdown } from './use-shutdown.ts';
 import { UserMenu } from './user-menu.tsx';
@@ -57,6 +58,7 @@ export function Shell() {
       >
         <Outlet />
       </NavFrame>
+      <SignInAgain />
     </FormatProvider>
   );
 }

@@ -90,9 +90,6 @@ function OwnSettings({ onLeave }: { onLeave: () => void }) {
         <Link href={addresses.shutdowns()} onClick={onLeave}>
           {text('other-shutdown')}
         </Link>
-        <Link href={addresses.calculate()} onClick={onLeave}>
-          {text('calculate')}
-        </Link>
       </p>
       <SignOut />
     </div>

@@ -1,4 +1,6 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useState } from 'react';
+import { useText } from '../texts/text-provider.tsx';
+import { Button } from './button.tsx';
 import { classNames } from './class-names.ts';
 import { KeyValues } from './key-values.tsx';
 import styles from './table.module.css';
@@ -36,17 +38,25 @@ export function Table<Row>(props: TableProps<Row>) {
   return phone && cards ? <TableCards {...props} /> : <PlainTable {...props} />;
 }
 
+// A phone shows a card or two at a time: whoever wants another row searches, or asks for more.
+const cardsAtFirst = 15;
+const cardsMore = 30;
+
 function TableCards<Row>({ caption, captionHidden, columns, rows, rowKey, empty }: TableProps<Row>) {
+  const text = useText('ui');
   const named = columns.filter((column) => column.rowHeader);
   // A column without a name holds a sign: it stands beside what names the row.
   const signs = columns.filter((column) => column.header === '' && !column.rowHeader);
   const others = columns.filter((column) => !named.includes(column) && !signs.includes(column));
+  const [shownCount, setShownCount] = useState(cardsAtFirst);
+  const shown = rows.slice(0, shownCount);
+  const hidden = rows.length - shown.length;
   return (
     <section aria-label={caption}>
       {!captionHidden && <h2 className={styles.caption}>{caption}</h2>}
       {rows.length === 0 && <p>{empty}</p>}
       <ul className={styles.cards}>
-        {rows.map((row) => (
+        {shown.map((row) => (
           <li key={rowKey(row)} className={styles.card}>
             <strong className={styles.cardName}>
               {[...signs, ...named].map((column) => (
@@ -59,6 +69,13 @@ function TableCards<Row>({ caption, captionHidden, columns, rows, rowKey, empty 
           </li>
         ))}
       </ul>
+      {hidden > 0 && (
+        <p className={styles.more}>
+          <Button wide onClick={() => setShownCount((count) => count + cardsMore)}>
+            {text('show-more', { count: Math.min(hidden, cardsMore), hidden })}
+          </Button>
+        </p>
+      )}
     </section>
   );
 }

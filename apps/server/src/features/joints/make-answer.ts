@@ -1,6 +1,7 @@
 import type { MakeAnswer } from '@seatwell/contract';
 import {
   demandedLevel,
+  eventKind,
   facesOf,
   flagsOf,
   gasketOf,
@@ -53,6 +54,8 @@ export async function makeAnswer(
     targetInputsHashNow: await inputsHashNow(facts, joint, make, procedure),
     unclosedPunch: around.unclosedPunch,
   });
+  const checkingLevelNow = levelDueNow(joint, make, settings, lotRejections.length > 0);
+  const actions = makeActions(actor, await reachOf(facts, shutdownId, joint, make.makeId), joint, make);
   return {
     makeId: make.makeId,
     number: make.number,
@@ -68,7 +71,7 @@ export async function makeAnswer(
     gasket: gasketOf(joint, make),
     restartFrom: restartOf(make, shutdown, names, now),
     checkingLevel: demandedLevel(joint, make, settings),
-    checkingLevelNow: levelDueNow(joint, make, settings, lotRejections.length > 0),
+    checkingLevelNow,
     lotRejections,
     crew: crewRefOf(places, make.crewId),
     crewPersons: names.all(crew?.personIds ?? []),
@@ -80,6 +83,7 @@ export async function makeAnswer(
     })),
     procedure: around.procedures.get(procedureKey(make) ?? '') ?? null,
     target: make.target as unknown as MakeAnswer['target'],
-    actions: makeActions(actor, await reachOf(facts, shutdownId, joint, make.makeId), joint, make),
+    // Fact or decision goes by the level at which the check is due.
+    actions: actions.map((each) => ({ ...each, kind: eventKind(each.type, { level: checkingLevelNow }) })),
   };
 }

@@ -1,12 +1,15 @@
 import type { HistoryEntry, JointPage, MakeAnswer } from '@seatwell/contract';
+import { lazy, Suspense } from 'react';
 import { useCommand } from '../../app/use-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { SettleDialog } from '../reviews/settle-dialog.tsx';
 import type { Amendment } from './amendments.ts';
-import { CorrectDialog } from './correct-dialog.tsx';
 import { DecisionDialog } from './decision-dialog.tsx';
 import { ruleSentences } from './rule-sentences.ts';
 import { useEventSentence } from './use-event-sentence.ts';
+
+// What an event may say is only needed to correct one.
+const CorrectDialog = lazy(() => import('./correct-dialog.tsx').then((m) => ({ default: m.CorrectDialog })));
 
 interface Props {
   readonly page: JointPage;
@@ -18,7 +21,13 @@ interface Props {
 
 /** Says something about an earlier event; both stay visible. */
 export function AmendDialog(props: Props) {
-  if (props.amendment === 'correct') return <CorrectDialog {...props} />;
+  if (props.amendment === 'correct') {
+    return (
+      <Suspense fallback={null}>
+        <CorrectDialog {...props} />
+      </Suspense>
+    );
+  }
   return props.amendment === 'revoke' ? <RevokeDialog {...props} /> : <SettleEntry {...props} />;
 }
 

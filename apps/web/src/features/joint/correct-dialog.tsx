@@ -7,9 +7,12 @@ import { useText } from '../../texts/text-provider.tsx';
 import { Checkbox } from '../../ui/checkbox.tsx';
 import { DateField } from '../../ui/date-field.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
+import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
+import { choicesOf } from './choices-of.ts';
 import { correctable, corrected, valueAt } from './correctable.ts';
 import { DecisionDialog } from './decision-dialog.tsx';
+import { useCodeWord } from './use-code-word.ts';
 import { useEventSentence } from './use-event-sentence.ts';
 
 // A time as the API writes it.
@@ -25,6 +28,7 @@ interface Props {
 export function CorrectDialog({ page, entry, onClose }: Props) {
   const text = useText('joint');
   const sentence = useEventSentence();
+  const word = useCodeWord();
   const correct = useCommand('corrected');
   const timeZone = useCurrentShutdown()?.timeZone ?? 'UTC';
   const [payload, setPayload] = useState(entry.payload as Record<string, unknown>);
@@ -78,6 +82,11 @@ export function CorrectDialog({ page, entry, onClose }: Props) {
               onChange={(picked) => picked !== '' && change(siteInstant(picked, timeZone))}
             />
           );
+        const choices = choicesOf(entry.type, path);
+        if (choices) {
+          const options = choices.map((code) => ({ value: code, label: word(path, code) }));
+          return <Select key={key} label={label} value={value} options={options} onChange={change} />;
+        }
         return <TextField key={key} label={label} value={value} onChange={change} />;
       })}
     </DecisionDialog>

@@ -13,7 +13,7 @@ import { ReleaseDialog } from '../register/release-dialog.tsx';
 import { DeviationDialog } from './deviation-dialog.tsx';
 import styles from './joint.module.css';
 import { CancelMakeDialog, HoldDialog, PunchDialog, ReleaseHoldDialog, VoidDialog } from './joint-decisions.tsx';
-import { jointState, stateOf } from './shown-make.ts';
+import { isWorkable, jointState, stateOf } from './shown-make.ts';
 
 const MergeDialog = lazy(() => import('../reviews/merge-dialog.tsx').then((m) => ({ default: m.MergeDialog })));
 const PlanMakeDialog = lazy(() => import('./plan-make-dialog.tsx').then((m) => ({ default: m.PlanMakeDialog })));
@@ -74,14 +74,17 @@ export function JointActions({ page, make, choices }: Props) {
     else if (type === 'joint-specified') go(addresses.editJoint(shutdownId, jointId));
     else if (tightening.includes(type)) go(addresses.tighten(shutdownId, jointId, makeQuery));
     else if (here.has(type)) setAsked(type as Asked);
-    else go(addresses.work(shutdownId, jointId, { ...makeQuery, task: type }));
+    else go(addresses.work(shutdownId, jointId, makeQuery));
   };
   const nextType = make && nextOf[make.waitsFor.code];
-  const next = nextType && actions.some((action) => action.type === nextType) ? nextType : undefined;
   const { found } = jointState(page);
+  const workable = isWorkable(page, make);
+  const next = workable && nextType && actions.some((action) => action.type === nextType) ? nextType : undefined;
   const rest = offered
     .filter((type) => type !== next && actions.some((action) => action.type === type))
-    .filter((type) => type !== 'joint-merged' || found);
+    .filter((type) => type !== 'joint-merged' || found)
+    .filter((type) => workable || reasonAgainst(actions, type) === undefined)
+    .filter((type) => workable || !ofWork.has(type));
   const button = (type: EventType, kind: 'primary' | 'plain' = 'plain') => (
     <Button
       key={type}
@@ -97,7 +100,7 @@ export function JointActions({ page, make, choices }: Props) {
     <>
       <div className={styles.actions}>
         {next && button(next, 'primary')}
-        {make && (
+        {make && workable && (
           <Button onClick={() => go(addresses.work(shutdownId, jointId, makeQuery))}>{text('work-on-it')}</Button>
         )}
         {make && (
@@ -105,7 +108,7 @@ export function JointActions({ page, make, choices }: Props) {
             {text('print-sheet')}
           </Button>
         )}
-        <Button onClick={() => setMore(true)}>{text('more-actions')}</Button>
+        {rest.length > 0 && <Button onClick={() => setMore(true)}>{text('more-actions')}</Button>}
       </div>
       <Sheet open={more} onOpenChange={setMore} title={text('what-to-do', { tag: page.joint.tag })}>
         <div className={styles.form}>{rest.map((type) => button(type))}</div>
@@ -126,6 +129,14 @@ const here: ReadonlySet<string> = new Set<Asked>([
   'punch-raised',
   'joint-merged',
   'joint-voided',
+  'deviation-accepted',
+]);
+
+const ofWork: ReadonlySet<string> = new Set([
+  'procedure-assigned',
+  'target-approved',
+  'make-assigned',
+  'break-released',
   'deviation-accepted',
 ]);
 

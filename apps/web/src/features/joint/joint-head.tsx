@@ -7,6 +7,7 @@ import { useText } from '../../texts/text-provider.tsx';
 import { StageWord } from '../../ui/drawing.tsx';
 import { Link } from '../../ui/link.tsx';
 import { PageHeader } from '../../ui/page-header.tsx';
+import { flagDetail } from './flag-detail.ts';
 import styles from './joint.module.css';
 import { jointState } from './shown-make.ts';
 import { usePersons } from './use-persons.ts';
@@ -70,7 +71,7 @@ function StageBlock({ page, make }: { page: JointPage; make: MakeAnswer }) {
         .filter((flag) => flag.code !== 'part-tight')
         .map((flag) => (
           <span key={`${flag.code} ${flag.detail}`} className={styles.flag} data-tone={toneOf(flag.code)}>
-            {`${trade.word('flag', flag.code)}: ${flag.detail.replaceAll(INSTANT, (instant) => format.dayTime(instant))}`}
+            {`${trade.word('flag', flag.code)}: ${flagDetail(flag, format.dayTime)}`}
           </span>
         ))}
       <span className={styles.soft}>
@@ -79,9 +80,6 @@ function StageBlock({ page, make }: { page: JointPage; make: MakeAnswer }) {
     </div>
   );
 }
-
-/** Details of flags carry instants as the record has them. */
-const INSTANT = /\d{4}-\d\d-\d\dT[\d:.]+Z/g;
 
 const danger = new Set(['leaking', 'on-hold', 'rejected', 'punch-A']);
 const toneOf = (code: string) => (danger.has(code) ? 'stop' : 'attention');

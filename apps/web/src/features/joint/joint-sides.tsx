@@ -8,6 +8,7 @@ import { useText } from '../../texts/text-provider.tsx';
 import { StageWord } from '../../ui/drawing.tsx';
 import { Link } from '../../ui/link.tsx';
 import styles from './joint.module.css';
+import { ruleSentences } from './rule-sentences.ts';
 import { jointState } from './shown-make.ts';
 
 /** What stands beside the work: other makes, punch items, permits, packs, accepted deviations. */
@@ -78,7 +79,7 @@ export function JointSides({ page, make }: { page: JointPage; make: MakeAnswer }
         <Side title={text('deviations')} empty="">
           {deviations.map((deviation) => (
             <li key={deviation.eventId}>
-              <strong>{deviation.rule}</strong>
+              <strong>{ruleSentences([deviation.rule])}</strong>
               <span>{deviation.reason}</span>
             </li>
           ))}

@@ -10,6 +10,10 @@ export function shownMake(page: JointPage, asked: string | undefined): MakeAnswe
 /** The joint as the fold has it. */
 export const jointState = (page: JointPage): JointState => page.joint as unknown as JointState;
 
+/** Whether anything is still planned or worked: on a joint without work its record is only looked at. */
+export const isWorkable = (page: JointPage, make: MakeAnswer | undefined): boolean =>
+  jointState(page).voided === null && make?.cancelled !== true;
+
 /** The make as the fold has it. */
 export const stateOf = (page: JointPage, make: MakeAnswer): MakeState | undefined =>
   jointState(page).makes.find((each) => each.makeId === make.makeId);

@@ -13,7 +13,7 @@ import { Notice } from '../../ui/notice.tsx';
 import { Skeleton } from '../../ui/skeleton.tsx';
 import { approvedPayload, targetPreviewQuery } from '../engineering/target-preview.ts';
 import styles from './joint.module.css';
-import { jointState, stateOf } from './shown-make.ts';
+import { isWorkable, jointState, stateOf } from './shown-make.ts';
 import { useLimitName } from './use-limit-name.ts';
 import { WindowChart } from './window-chart.tsx';
 import { WindowTable } from './window-table.tsx';
@@ -28,15 +28,18 @@ export function TargetPanel({ page, make }: { page: JointPage; make: MakeAnswer 
   const shutdownId = useShutdownId();
   const go = useGo();
   const { target } = make;
+  const workable = isWorkable(page, make);
   if (!target) {
     return (
       <section className={styles.block}>
         <h2>{text('no-target')}</h2>
         <p className={styles.soft}>{text('no-target-detail')}</p>
         <span>
-          <Button onClick={() => go(addresses.target(shutdownId, page.joint.jointId, { make: make.makeId }))}>
-            {text('set-target')}
-          </Button>
+          {workable && (
+            <Button onClick={() => go(addresses.target(shutdownId, page.joint.jointId, { make: make.makeId }))}>
+              {text('set-target')}
+            </Button>
+          )}
         </span>
       </section>
     );

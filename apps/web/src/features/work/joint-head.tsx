@@ -22,6 +22,8 @@ export function JointHead({ job, task, actions }: { job: Job; task: string; acti
     whereabouts.location,
     whereabouts.line,
   ].filter(Boolean);
+  // The stage says part tight already.
+  const flags = make.flags.filter((flag) => flag.code !== 'part-tight');
   const seen = [
     whereabouts.viewedFrom === null
       ? text('viewing-side-missing')
@@ -47,7 +49,7 @@ export function JointHead({ job, task, actions }: { job: Job; task: string; acti
           <br />
           <span className={styles.sub}>
             <StageWord stage={make.stage}>{trade.word('stage', make.stage)}</StageWord>
-            {make.flags.length > 0 && <span>{make.flags.map((flag) => trade.word('flag', flag.code)).join(', ')}</span>}
+            <span>{flags.map((flag) => trade.word('flag', flag.code)).join(', ')}</span>
           </span>
         </>
       }

@@ -37,6 +37,7 @@ export function OpenTask({ job, onDone }: { job: Job; onDone: () => void }) {
   let missing: string | undefined;
   if (!cautionRead) missing = text('missing-caution');
   else if (named.length < 2) missing = text('missing-zero-energy');
+  else if (checks[0].personId === checks[1].personId) missing = text('missing-zero-energy-two');
   else if (by.length === 0) missing = text('missing-people');
   else if (photos.sending) missing = text('photo-on-its-way');
 
@@ -69,7 +70,9 @@ export function OpenTask({ job, onDone }: { job: Job; onDone: () => void }) {
             <Select
               label={text('who')}
               value={checks[index].personId}
-              options={job.people.map((person) => ({ value: person.personId, label: person.name }))}
+              options={job.people
+                .filter((person) => index === 0 || person.personId !== checks[0].personId)
+                .map((person) => ({ value: person.personId, label: person.name }))}
               onChange={(personId) => change(index, { ...checks[index], personId })}
             />
             <TextField

@@ -1,0 +1,18 @@
+import { ruleSentences } from './rule-sentences.ts';
+
+/** Details of flags carry instants as the record has them. */
+const INSTANT = /\d{4}-\d\d-\d\dT[\d:.]+Z/g;
+
+// `opened: open.zero-energy-checks, open.caution-shown`: the event, and the rules that failed.
+const IN_REVIEW = /^[a-z-]+: (.*)$/;
+
+/** What a flag says beside its word: rules by their sentences, instants in the site's time. */
+export function flagDetail(
+  flag: { readonly code: string; readonly detail: string },
+  time: (instant: string) => string,
+): string {
+  const codes = flag.code === 'needs-review' ? IN_REVIEW.exec(flag.detail)?.[1] : undefined;
+  if (codes !== undefined) return ruleSentences(codes.split(', '));
+  if (flag.code === 'implausible') return ruleSentences(flag.detail.split(', '));
+  return flag.detail.replaceAll(INSTANT, time);
+}
