@@ -40,11 +40,12 @@ export interface CatalogueEntry {
   readonly action: Action;
   /** may be a row of a batch: import, bulk targets, signed list */
   readonly batchable: boolean;
-  readonly currentVersion: 1;
+  /** version of the payload that this release writes */
+  readonly currentVersion: number;
   readonly effect: string;
 }
 
-type Options = { signed?: true; offline?: true; batchable?: true };
+type Options = { signed?: true; offline?: true; batchable?: true; version?: number };
 
 const entry =
   (stream: CatalogueEntry['stream'], kind: EventKind) =>
@@ -56,7 +57,7 @@ const entry =
     subject,
     action,
     batchable: options.batchable ?? false,
-    currentVersion: 1,
+    currentVersion: options.version ?? 1,
     effect,
   });
 
@@ -96,7 +97,7 @@ export const CATALOGUE = {
   'blind-out': fact('blind', 'move-blinds', 'one blind fewer in', offline),
   'spectacle-turned': fact('blind', 'move-blinds', 'open or closed', offline),
   'procedure-assigned': decision('make', 'assign-procedure', 'the procedure of the make', batch),
-  'target-approved': decision('make', 'approve-target', '→ engineered', signedList),
+  'target-approved': decision('make', 'approve-target', '→ engineered', { ...signedList, version: 2 }),
   'hold-placed': fact('joint', 'place-hold', 'on hold', offline),
   'hold-released': decision('joint', 'release-hold', 'no longer on hold', signed),
   'break-released': decision('make', 'release-break', '→ released', signedList),

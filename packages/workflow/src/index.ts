@@ -9,6 +9,7 @@ export { foldHistory, foldJoint, needsFullFold } from './fold/history.ts';
 export { isWorkedOn, mergedWork } from './fold/merge.ts';
 export { ORDER_CODES, type OutOfOrder, outOfOrder } from './fold/order.ts';
 export { upcast } from './fold/upcast.ts';
+export { computedPasses, passCountOf } from './pass-count.ts';
 export * from './register-reading/index.ts';
 export * from './roles.ts';
 export * from './rules/evaluate.ts';

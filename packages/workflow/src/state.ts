@@ -112,6 +112,35 @@ export interface TargetEvidence {
   readonly gasketDataId?: string | null;
   readonly tableId?: string | null;
   readonly sources: readonly string[];
+  /** how the engineer chose that it is tightened; without it, by the procedure */
+  readonly tightening?: TighteningPlan | null;
+}
+
+/** The pattern of the procedure, or computed loads: every step with its own set value. */
+export type TighteningPlan =
+  | { readonly way: 'pattern'; readonly pattern: string }
+  | {
+      readonly way: 'computed-loads';
+      readonly toolDivision_Nm: number;
+      /** highest load of a step, percent of target, and the limit of the window that gives it */
+      readonly cap_percent: number;
+      readonly capGovernedBy: string;
+      readonly passes: readonly ComputedPass[];
+      /** simulated with the set values as rounded, percent of target */
+      readonly final: { readonly min: number; readonly mean: number; readonly max: number };
+      /** lowest and highest bolt with wrong gasket data and the tool's scatter, percent of target */
+      readonly band: { readonly min: number; readonly max: number };
+      readonly moves: number;
+      readonly movesSaved: number;
+      readonly passesSaved: number;
+    };
+
+export interface ComputedPass {
+  readonly level_percent: number;
+  /** rising */
+  readonly setValues_Nm: readonly number[];
+  /** one bolt after another, by place clockwise from 1, with the index of its set value */
+  readonly steps: readonly { readonly bolt: number; readonly setValue: number }[];
 }
 
 export interface PassRecord {

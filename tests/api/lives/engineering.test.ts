@@ -96,6 +96,62 @@ describe('maker’s torque', () => {
   });
 });
 
+describe('computed loads chosen with the target', () => {
+  const choice = (
+    tightening: NonNullable<Extract<Payload<'target-approved'>, { basis: 'calculated' }>['tightening']>,
+    boltStress_MPa: number | null = 300,
+  ): Payload<'target-approved'> => ({
+    basis: 'calculated',
+    gasketDataId: shutdown.gasketDataId,
+    lubricantId: shutdown.lubricantId,
+    boltStress_MPa,
+    acceptedShortfall: null,
+    tightening,
+  });
+  const computed = { way: 'computed-loads', toolDivision_Nm: 5, setValues: 3 } as const;
+
+  it('are kept as set values of each pass, and the passes are recorded by them', async () => {
+    const tale = await taleTo(shutdown, 'procedure assigned');
+    await tale.tell('target-approved', { payload: choice(computed) });
+    const { target } = await tale.make();
+    const plan = target?.tightening;
+    if (plan?.way !== 'computed-loads') throw new Error('no computed loads were kept');
+    for (const { setValues_Nm, steps } of plan.passes) {
+      expect(setValues_Nm.length).toBeLessThanOrEqual(3);
+      for (const value of setValues_Nm) {
+        expect(value % 5).toBeCloseTo(0, 9);
+        expect(value / (target?.torque_Nm ?? 0)).toBeLessThanOrEqual(plan.cap_percent / 100 + 1e-9);
+      }
+      expect(steps.map(({ bolt }) => bolt)).toEqual([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);
+    }
+    expect(plan.movesSaved).toBeGreaterThan(0);
+    await tale.goOn('nipped up', 'engineered');
+    const wrong = { torque_Nm: 150, asEntered: { value: 150, unit: 'N·m' } };
+    expect(refusedBy(await tale.say('pass-recorded', { change: { set: wrong } }))).toEqual(['passes.set-as-target']);
+    for (const [index, { setValues_Nm }] of plan.passes.entries()) {
+      const torque_Nm = setValues_Nm.at(-1) ?? 0;
+      const set = { torque_Nm, asEntered: { value: torque_Nm, unit: 'N·m' } };
+      await tale.tell('pass-recorded', { change: { pass: index + 1, set } });
+    }
+    expect((await tale.make()).nextPass).toBe(plan.passes.length + 1);
+    await tale.tell('final-round-recorded');
+    expect(await tale.stage()).toBe('tight');
+  });
+
+  it('are refused where the cap leaves nothing to gain, and where the pattern is another procedure’s', async () => {
+    const tale = await taleTo(shutdown, 'procedure assigned');
+    const atTheLimit = choice(computed, 495);
+    expect(await tale.say('target-approved', { payload: atTheLimit })).toMatchObject(
+      calculationRefuses('cap-leaves-nothing-to-gain'),
+    );
+    expect(
+      await tale.say('target-approved', { payload: choice({ way: 'pattern', pattern: 'quadrant' }) }),
+    ).toMatchObject(calculationRefuses('pattern-of-other-procedure'));
+    await tale.tell('target-approved', { payload: choice({ way: 'pattern', pattern: 'legacy' }) });
+    expect((await tale.make()).target?.tightening).toEqual({ way: 'pattern', pattern: 'legacy' });
+  });
+});
+
 describe('a shortfall', () => {
   it('is accepted with a reason, and the reason stays with the target', async () => {
     const tale = await taleTo(shutdown, 'procedure assigned');

@@ -13,8 +13,8 @@ export const SCATTER_RUNS = 60;
 
 /** Range of the final loads, percent of target. */
 export interface LoadBand {
-  readonly low: { readonly min: number; readonly mean: number };
-  readonly high: { readonly min: number; readonly mean: number };
+  readonly low: { readonly min: number; readonly mean: number; readonly max: number };
+  readonly high: { readonly min: number; readonly mean: number; readonly max: number };
 }
 
 /** What the tool's loads scatter by. */
@@ -60,7 +60,7 @@ function percentile(values: readonly number[], share: number): number {
  *
  * @param request as for `simulateTightening`
  * @param scatter tool scatter, where known; loads are drawn normally, cut off at three standard deviations
- * @returns lowest and highest of the lowest and of the mean load, percent of target
+ * @returns lowest and highest of the lowest, of the mean and of the highest load, percent of target
  * @throws CalcRefusal as `simulateTightening`
  */
 export function simulationBand(request: SimulationRequest, scatter?: ToolScatter): LoadBand {
@@ -72,30 +72,21 @@ export function simulationBand(request: SimulationRequest, scatter?: ToolScatter
   ]);
   const passes = solverSteps(request.passes, request.joint.boltCount);
   const finals = COMPRESSION_FACTORS.map((factor) => finalLoads(request, passes, factor));
-  const minima = finals.map((final) => final.min);
-  const means = finals.map((final) => final.mean);
+  const runs: LoadStatistics[] = [];
   if (scatter !== undefined && scatter.scatter_percent > 0) {
     const normal = seededNormal(scatter.seed);
-    const runs = Array.from({ length: scatter.runs ?? SCATTER_RUNS }, () =>
-      finalLoads(request, scattered(passes, scatter.scatter_percent / 200, normal), 1),
-    );
-    for (const share of [0.05, 0.95]) {
-      minima.push(
-        percentile(
-          runs.map((run) => run.min),
-          share,
-        ),
-      );
-      means.push(
-        percentile(
-          runs.map((run) => run.mean),
-          share,
-        ),
-      );
-    }
+    for (let run = 0; run < (scatter.runs ?? SCATTER_RUNS); run++)
+      runs.push(finalLoads(request, scattered(passes, scatter.scatter_percent / 200, normal), 1));
   }
+  const rangeOf = (part: 'min' | 'mean' | 'max') => {
+    const values = finals.map((final) => final[part]);
+    const scattering = runs.map((run) => run[part]);
+    if (scattering.length > 0) values.push(percentile(scattering, 0.05), percentile(scattering, 0.95));
+    return { low: Math.min(...values), high: Math.max(...values) };
+  };
+  const [min, mean, max] = [rangeOf('min'), rangeOf('mean'), rangeOf('max')];
   return {
-    low: { min: Math.min(...minima), mean: Math.min(...means) },
-    high: { min: Math.max(...minima), mean: Math.max(...means) },
+    low: { min: min.low, mean: mean.low, max: max.low },
+    high: { min: min.high, mean: mean.high, max: max.high },
   };
 }

@@ -46,6 +46,8 @@ export {
 export {
   alignmentReadings,
   faceReading,
+  type TighteningChoice,
   type ToolSetting,
+  tighteningChoice,
   toolSetting,
 } from './work-events.ts';

@@ -15,6 +15,7 @@ import {
   prose,
   role,
 } from '../primitives.ts';
+import { PATTERNS } from './site-events.ts';
 
 /** What a tool was set to; exactly one of the SI values, and what the dial showed. */
 /** Offered by the coordinator and taken by operations: both sign the same system with the same exceptions. */
@@ -68,11 +69,25 @@ const tightening = {
   endedAt: instant,
 };
 
+/** How the joint is tightened, chosen by the engineer from the simulation; without it, by the procedure. */
+export const tighteningChoice = z.discriminatedUnion('way', [
+  /** the pattern of the assigned procedure, named so that another procedure does not pass for the choice */
+  z.strictObject({ way: z.literal('pattern'), pattern: z.enum(PATTERNS) }),
+  /** every step with its own load, in a few set values on the division of the wrench */
+  z.strictObject({
+    way: z.literal('computed-loads'),
+    toolDivision_Nm: positive,
+    setValues: z.int().min(1).max(4),
+  }),
+]);
+export type TighteningChoice = z.infer<typeof tighteningChoice>;
+
 export const workEvents = {
   'procedure-assigned': z.strictObject({
     procedureId: id,
     revision: z.int().min(1),
   }),
+  /** version 2: `tightening` */
   'target-approved': z.discriminatedUnion('basis', [
     z.strictObject({
       basis: z.literal('calculated'),
@@ -80,6 +95,7 @@ export const workEvents = {
       lubricantId: id,
       boltStress_MPa: positive.nullable(),
       acceptedShortfall: prose.nullable(),
+      tightening: tighteningChoice.nullable().optional(),
     }),
     z.strictObject({ basis: z.literal('target-table'), tableId: id }),
     z.strictObject({

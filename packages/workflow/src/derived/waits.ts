@@ -1,6 +1,7 @@
 import type { EventType, Role, ShutdownSettings, Stage } from '@seatwell/contract';
 import { outOfOrder } from '../fold/order.ts';
 import { WORK } from '../fold/work.ts';
+import { passCountOf } from '../pass-count.ts';
 import { passesStage, stageBefore } from '../stages.ts';
 import type { JointState, MakeState } from '../state.ts';
 import { hoursBetween, moment } from '../time.ts';
@@ -72,7 +73,7 @@ function byStage(joint: JointState, make: MakeState, settings: ShutdownSettings,
     case 'nipped-up':
     case 'part-tight': {
       if (!make.target) return waits('target', 'engineer');
-      const count = make.procedure?.passCount ?? 0;
+      const count = passCountOf(make);
       return make.nextPass > count
         ? waits('final-round', 'technician')
         : waits('pass', 'technician', { pass: make.nextPass, of: count });
@@ -153,7 +154,7 @@ export function restartFrom(make: MakeState): RestartFrom | null {
   const interrupted = make.passes.at(-1);
   return {
     pass,
-    finalRound: pass > make.procedure.passCount,
+    finalRound: pass > passCountOf(make),
     repeats: interrupted !== undefined && !interrupted.finished && interrupted.pass === pass,
     leftAt: make.partTight?.leftAt ?? null,
     leftBy: make.partTight?.leftBy ?? [],

@@ -1,4 +1,5 @@
 import type { EventType, Payload, Stage } from '@seatwell/contract';
+import { passCountOf } from '../pass-count.ts';
 import { passesStage, stageBefore } from '../stages.ts';
 import type { MakeState } from '../state.ts';
 
@@ -19,8 +20,6 @@ const at = (make: MakeState, ...stages: readonly Stage[]): boolean => stages.inc
 /** Tight, but not as it must be: loaded, and to be retightened, loosened or reopened. */
 const tightButWrong = (make: MakeState): boolean => at(make, 'tight') && (make.rejected || make.leaking);
 
-const passCount = (make: MakeState): number => make.procedure?.passCount ?? 0;
-
 const closed = ['part-tight', 'tight', 'checked', 'proven'] as const;
 
 function passFits(make: MakeState, payload: Payload<'pass-recorded'>): OutOfOrder | null {
@@ -28,9 +27,9 @@ function passFits(make: MakeState, payload: Payload<'pass-recorded'>): OutOfOrde
   if (!at(make, start, 'part-tight') && !tightButWrong(make))
     return says('passes.nipped-up-first', make, `a pass needs it ${start.replaceAll('-', ' ')} or part tight`);
   if (!make.procedure) return says('passes.in-order', make, 'it has no procedure to pass by');
-  const allowed = tightButWrong(make) ? [1, passCount(make)] : [make.nextPass];
-  if (allowed.includes(payload.pass) && payload.pass <= passCount(make)) return null;
-  const next = allowed[0]! > passCount(make) ? 'the final round' : `pass ${[...new Set(allowed)].join(' or ')}`;
+  const allowed = tightButWrong(make) ? [1, passCountOf(make)] : [make.nextPass];
+  if (allowed.includes(payload.pass) && payload.pass <= passCountOf(make)) return null;
+  const next = allowed[0]! > passCountOf(make) ? 'the final round' : `pass ${[...new Set(allowed)].join(' or ')}`;
   return says('passes.in-order', make, `pass ${payload.pass} was recorded and ${next} is next`);
 }
 
@@ -76,12 +75,12 @@ const ORDER: { readonly [T in EventType]?: Fits<T> } = {
   'pass-recorded': passFits,
   'final-round-recorded': (make) => {
     if (tightButWrong(make)) return null;
-    return at(make, 'part-tight') && make.procedure && make.nextPass > passCount(make)
+    return at(make, 'part-tight') && make.procedure && make.nextPass > passCountOf(make)
       ? null
       : says(
           'tight.passes-first',
           make,
-          `the final round follows pass ${passCount(make)}, and pass ${make.nextPass} is next`,
+          `the final round follows pass ${passCountOf(make)}, and pass ${make.nextPass} is next`,
         );
   },
   'relaxation-pass-recorded': (make) =>

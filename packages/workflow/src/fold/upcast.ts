@@ -2,8 +2,11 @@ import { CATALOGUE, isEventType } from '../catalogue.ts';
 
 type Upcaster = (payload: unknown) => unknown;
 
-/** UPCASTERS[type][v] turns a payload of version v into version v + 1. Empty in the first release. */
-const UPCASTERS: Readonly<Record<string, Readonly<Record<number, Upcaster>>>> = {};
+/** UPCASTERS[type][v] turns a payload of version v into version v + 1. */
+const UPCASTERS: Readonly<Record<string, Readonly<Record<number, Upcaster>>>> = {
+  // Version 2 may name how the joint is tightened; before, it was by the procedure, as it still is without a name.
+  'target-approved': { 1: (payload) => payload },
+};
 
 /**
  * The payload in the current version of its type.

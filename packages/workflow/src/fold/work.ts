@@ -1,4 +1,5 @@
 import type { Payload, ShutdownEventType, Stage } from '@seatwell/contract';
+import { passCountOf } from '../pass-count.ts';
 import { passesStage, stageBefore } from '../stages.ts';
 import type { MakeState, PartTight, PassRecord, RecordedEvent } from '../state.ts';
 
@@ -42,7 +43,7 @@ const becomeTight = (make: MakeState, event: RecordedEvent): MakeState => ({
   ...to(make, 'tight', event),
   ...settled,
   ...unchecked,
-  nextPass: (make.procedure?.passCount ?? 0) + 1,
+  nextPass: passCountOf(make) + 1,
   partTight: null,
   tightAt: event.workTime,
   relaxationDone: false,
@@ -82,7 +83,7 @@ function recordPass(make: MakeState, payload: Payload<'pass-recorded'>, event: R
     passes: [...make.passes, record],
     toolsUsed: union(make.toolsUsed, toolIds(payload.tools)),
   };
-  const last = finished && payload.pass === make.procedure?.passCount;
+  const last = finished && payload.pass === passCountOf(make);
   if (last && !make.procedure?.finalRound) return becomeTight(next, event);
   return becomePartTight(next, event, payload, finished ? payload.pass + 1 : payload.pass);
 }
@@ -172,7 +173,7 @@ export const WORK: { readonly [T in ShutdownEventType]?: Apply<T> } = {
   'stud-replaced': (make, payload, event) => {
     const next = { ...worked(make, event), studsReplaced: union(make.studsReplaced, payload.bolts) };
     if (make.stage === 'nipped-up') return next;
-    const last = make.procedure?.passCount ?? 1;
+    const last = passCountOf(make) || 1;
     const restart = make.stage === 'part-tight' ? Math.min(make.nextPass, last) : last;
     const left = { pass: restart, lastBolt: null, boltsDone: 0, why: payload.reason };
     return { ...becomePartTight(next, event, left, restart), witnessed: [] };

@@ -1,5 +1,7 @@
 import type { Payload, ToolSetting } from '@seatwell/contract';
 import type { RuleContext } from '../context.ts';
+import { computedPasses } from '../pass-count.ts';
+import type { ComputedPass } from '../state.ts';
 import { moment } from '../time.ts';
 import { nameOf, notQualified } from './people.ts';
 import { list, type Rule, rule } from './rule.ts';
@@ -10,8 +12,24 @@ const tightening = { events: TIGHTENING } as const;
 // Between the target and what a tool can be set to lies the tool's division (common practice).
 const SET_TOLERANCE = { earlierPass: 0.1, fullPass: 0.05 } as const;
 
-function setAgainstTarget(set: ToolSetting, passIndex: number, { make: { target } }: RuleContext) {
-  const pass = target?.passes[Math.min(passIndex, (target?.passes.length ?? 1) - 1)];
+// A pass of computed loads has a few set values; what is recorded is one of them, the highest as the view proposes it.
+function computedAgainstSet(set: ToolSetting, { setValues_Nm }: ComputedPass) {
+  const given = `${setValues_Nm.map((value) => Number(value.toPrecision(4))).join(', ')} N·m ± ${SET_TOLERANCE.fullPass * 100} %`;
+  if (set.torque_Nm === undefined)
+    return { detail: 'The pass has computed torques, and no torque was set.', limit: given };
+  const { torque_Nm } = set;
+  return setValues_Nm.some((value) => Math.abs(torque_Nm - value) <= SET_TOLERANCE.fullPass * value)
+    ? null
+    : { detail: `${torque_Nm} N·m was set.`, limit: given };
+}
+
+// Rounds at the full value, which are no pass of their own, go by the last pass of the target.
+function setAgainstTarget(set: ToolSetting, passIndex: number | null, { make }: RuleContext) {
+  const { target } = make;
+  const computed = passIndex === null ? undefined : computedPasses(make)?.[passIndex];
+  if (computed) return computedAgainstSet(set, computed);
+  const last = (target?.passes.length ?? 1) - 1;
+  const pass = target?.passes[Math.min(passIndex ?? last, last)];
   if (!target || !pass) return null;
   const pairs = [
     { value: set.torque_Nm, wanted: pass.torque_Nm, unit: 'N·m' },
@@ -122,10 +140,7 @@ export const passesRules: readonly Rule[] = [
     remedy: 'Tighten to the target; else the engineer accepts with a reason.',
     clearedBy: ['engineer'],
     severity: 'reason',
-    test: (payload, context) => {
-      const last = (context.make.procedure?.passCount ?? 1) - 1;
-      return setAgainstTarget(payload.set, 'pass' in payload ? payload.pass - 1 : last, context);
-    },
+    test: (payload, context) => setAgainstTarget(payload.set, 'pass' in payload ? payload.pass - 1 : null, context),
   }),
   rule({
     ...tightening,

@@ -1,5 +1,5 @@
 import { CALC_VERSION, CalcRefusal, type TargetAnswer, targetWindow } from '@seatwell/calc';
-import type { Payload } from '@seatwell/contract';
+import type { Payload, TighteningChoice } from '@seatwell/contract';
 import {
   gasketOf,
   type JointState,
@@ -11,6 +11,7 @@ import { Problem } from '../../platform/errors/problem.ts';
 import { contentHash } from '../../platform/record/canonical.ts';
 import type { FactsLoader } from '../joints/facts.ts';
 import { type GasketData, type Lubricant, targetRequest } from './target-request.ts';
+import { tighteningPlan } from './tightening-plan.ts';
 
 type Choice = Payload<'target-approved'>;
 
@@ -111,6 +112,7 @@ export interface ChosenData {
   readonly lubricantId: string;
   readonly boltStress_MPa: number | null;
   readonly acceptedShortfall: string | null;
+  readonly tightening?: TighteningChoice | null | undefined;
 }
 
 async function calculatedTarget(
@@ -144,7 +146,8 @@ async function calculatedTarget(
     lubricant: lubricant.name,
     lubricantId: choice.lubricantId,
   });
-  return { evidence, answer };
+  const tightening = withJoint(joint, () => tighteningPlan(joint, make, procedure.content, answer, choice.tightening));
+  return { evidence: tightening === null ? evidence : { ...evidence, tightening }, answer };
 }
 
 async function rowOfTable(

@@ -1,16 +1,18 @@
 import { CalcRefusal, tighteningSequence } from '@seatwell/calc';
-import type { JointState, ProcedureFacts } from '@seatwell/workflow';
+import { computedPasses, type JointState, type MakeState, type ProcedureFacts } from '@seatwell/workflow';
 
 /**
- * How many bolts the procedure's pattern visits in one pass: some patterns begin with a few bolts only.
+ * How many bolts the procedure's pattern visits in one pass: some patterns begin with a few bolts only. Computed loads
+ * visit every bolt.
  * @returns null where the pattern or the bolt count is not known: then every bolt counts
  */
 export function boltsInPass(
   joint: JointState,
+  make: MakeState,
   procedure: ProcedureFacts | null,
   pass: number | undefined,
 ): number | null {
-  if (!procedure || !joint.bolting || pass === undefined) return null;
+  if (!procedure || !joint.bolting || pass === undefined || computedPasses(make)) return null;
   const { pattern, group, tools, passPercents, numbering } = procedure.content;
   try {
     const sequence = tighteningSequence({

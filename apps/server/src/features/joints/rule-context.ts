@@ -98,7 +98,7 @@ export async function ruleContext(
     system: says.systemId ? await facts.system(says.systemId) : null,
     newTarget,
     shortfallAccepted: newTarget?.shortfallReason != null,
-    boltsInPass: boltsInPass(joint, procedure, says.pass),
+    boltsInPass: boltsInPass(joint, make, procedure, says.pass),
     seatingWidth_mm: input.type === 'faces-inspected' ? seatingWidth_mm(joint, make) : null,
     elsewhereAtTheSameTime:
       tightens && says.startedAt && says.endedAt

@@ -1,5 +1,5 @@
 import type { RestartAnswer } from '@seatwell/contract';
-import { type MakeState, restartFrom, shiftAt } from '@seatwell/workflow';
+import { type MakeState, passCountOf, restartFrom, shiftAt } from '@seatwell/workflow';
 import type { ShutdownRow } from '../shutdowns/load-shutdown.ts';
 import type { Names } from './names.ts';
 
@@ -14,7 +14,7 @@ export function restartOf(make: MakeState, shutdown: ShutdownRow, names: Names, 
     shiftAt(make.lastEventAt, shifts, timeZone).start !== shiftAt(now, shifts, timeZone).start;
   return {
     pass: restart.pass,
-    passCount: make.procedure?.passCount ?? 0,
+    passCount: passCountOf(make),
     finalRound: restart.finalRound,
     repeats: restart.repeats,
     leftAt: restart.leftAt,

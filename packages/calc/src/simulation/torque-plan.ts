@@ -1,0 +1,136 @@
+import { refuse } from '../refusal.ts';
+import type { TargetAnswer } from '../target/request.ts';
+import type { Warning } from '../working.ts';
+import { type PatternChoice, passesOf } from './advice.ts';
+import { COMPRESSION_FACTORS, simulationBand } from './band.ts';
+import { type ComputedLoads, computedLoads } from './computed-loads.ts';
+import { simulateTightening } from './simulate.ts';
+import { type StandardJointRequest, standardJoint } from './standard-joint.ts';
+import { WINDOW_CAP_LIMITS, type WindowCap, windowCap } from './window-cap.ts';
+
+/** A target whose passes are to be set with computed loads. */
+export interface TorquePlanRequest {
+  readonly joint: StandardJointRequest;
+  /** The calculated target: its limits give the cap, its torque and load the scale of the tool. */
+  readonly answer: Pick<TargetAnswer, 'window' | 'target' | 'spread' | 'tool'>;
+  /** Division of the wrench, N·m. */
+  readonly toolDivision_Nm: number;
+  /** Most set values in a pass, 1 to 4. */
+  readonly setValues: number;
+  /** The usual way on this joint, to compare with. */
+  readonly usual: PatternChoice;
+  /** Limit on every bolt, percent of target; 10 where not given. */
+  readonly limit_percent?: number;
+}
+
+/** One pass: its set values and which of them each bolt is tightened to, in order. */
+export interface TorquePass {
+  /** Load of all bolts that the pass aims at, percent of target. */
+  readonly level_percent: number;
+  /** Rising. */
+  readonly setValues_Nm: readonly number[];
+  /** One bolt after another, clockwise from 1, with the index of its set value. */
+  readonly steps: readonly { readonly bolt: number; readonly setValue: number }[];
+}
+
+/** Set values of every pass, or the statement that nothing is gained. */
+export interface TorquePlan {
+  readonly worthwhile: boolean;
+  readonly statement: { readonly code: string; readonly message: string };
+  readonly cap: WindowCap;
+  readonly passes: readonly TorquePass[];
+  /** Simulated with the set values as rounded, percent of target. */
+  readonly final: { readonly min: number; readonly mean: number; readonly max: number } | undefined;
+  /** Lowest and highest bolt with wrong gasket data and the tool's scatter. */
+  readonly band: { readonly min: number; readonly max: number } | undefined;
+  readonly moves: number;
+  readonly movesSaved: number;
+  readonly passesSaved: number;
+  readonly gasketPeak_MPa: number | undefined;
+  readonly plan: ComputedLoads;
+  readonly warnings: readonly Warning[];
+}
+
+const SCATTER_SEED = 1;
+
+/**
+ * Torques of each step that leave a joint uniform in fewer passes, under the cap of its own window.
+ *
+ * Torque is proportional to load with the lubricant of the target. Loads above target stand on few bolts at a time;
+ * the cap takes every limit of the window as if all bolts had the load, with the tool's scatter on top of those that
+ * do not hold it already.
+ * @param request.answer a target set by torque, inside an open window
+ * @throws CalcRefusal `computed-loads-need-torque`, `computed-loads-outside-window`, and as `standardJoint` and
+ *   `computedLoads`
+ */
+export function torquePlan(request: TorquePlanRequest): TorquePlan {
+  const { answer, toolDivision_Nm, setValues, usual, limit_percent = 10 } = request;
+  const { torque_Nm } = answer.tool;
+  if (torque_Nm === undefined)
+    refuse(
+      'tightening.way',
+      'computed-loads-need-torque',
+      'Computed loads are worked out for torque; this target is not set by torque. Keep the pattern of the procedure.',
+    );
+  if (!answer.window.open || !answer.spread.insideWindow)
+    refuse(
+      'tightening.way',
+      'computed-loads-outside-window',
+      'The target with its spread is not inside its window, so nothing may be set above it. Keep the pattern of the procedure.',
+    );
+  const prepared = standardJoint(request.joint);
+  const { joint } = prepared;
+  const target_N = answer.target.boltLoad_N;
+  const perNewton = torque_Nm / target_N;
+  const cap = windowCap(answer);
+  const plan = computedLoads({
+    joint,
+    target_N,
+    cap_N: Math.min(cap.cap_N, WINDOW_CAP_LIMITS.most * target_N),
+    division_N: toolDivision_Nm / perNewton,
+    setValues,
+    limit_percent,
+    conventional: passesOf(usual, joint.boltCount),
+  });
+  // A load on the tool's division is a whole number of divisions of torque.
+  const torqueOf = (load_N: number) => Math.round((load_N * perNewton) / toolDivision_Nm) * toolDivision_Nm;
+  const passes = plan.passes.map((pass): TorquePass => {
+    const setValues_Nm = [...new Set(pass.setValues_N.map(torqueOf))];
+    return {
+      level_percent: pass.level_percent,
+      setValues_Nm,
+      steps: pass.steps.flatMap(({ bolts, loads_N }) =>
+        bolts.map((bolt, k) => ({ bolt, setValue: setValues_Nm.indexOf(torqueOf(loads_N[k] ?? 0)) })),
+      ),
+    };
+  });
+  return {
+    worthwhile: plan.worthwhile,
+    statement: plan.statement,
+    cap,
+    passes,
+    final: plan.final,
+    moves: plan.moves,
+    movesSaved: plan.movesSaved,
+    passesSaved: plan.passesSaved,
+    plan,
+    ...expected(joint, target_N, plan, answer),
+    warnings: prepared.warnings,
+  };
+}
+
+function expected(
+  joint: ReturnType<typeof standardJoint>['joint'],
+  target_N: number,
+  plan: ComputedLoads,
+  { spread, target }: TorquePlanRequest['answer'],
+): Pick<TorquePlan, 'band' | 'gasketPeak_MPa'> {
+  if (!plan.worthwhile) return { band: undefined, gasketPeak_MPa: undefined };
+  const request = { joint, target_N, passes: plan.sequence, record: 'none' as const };
+  const scatter_percent = Math.min(60, (spread.high_MPa / target.boltStress_MPa - 1) * 100);
+  const { low, high } = simulationBand(request, { scatter_percent, seed: SCATTER_SEED });
+  const peaks = COMPRESSION_FACTORS.map(
+    (compressionFactor) => simulateTightening({ ...request, choices: { compressionFactor } }).gasketPeak_MPa,
+  );
+  return { band: { min: low.min, max: high.max }, gasketPeak_MPa: Math.max(...peaks) };
+}
