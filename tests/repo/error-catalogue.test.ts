@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { ERROR_CATALOGUE, ERROR_CODES } from '../../apps/server/src/platform/errors/catalogue.ts';
+import appTexts from '../../apps/web/src/texts/en/app.json' with { type: 'json' };
 import { sourceFiles } from './support/source-files.ts';
 
 describe('the error catalogue', () => {
@@ -10,6 +11,10 @@ describe('the error catalogue', () => {
     expect(status).toBeLessThan(600);
     expect(title).toMatch(/^[A-Z].{8,}/);
     expect(title).not.toMatch(/!|_/);
+  });
+
+  it.each(ERROR_CODES)('%s is said on the screens in the same words', (code) => {
+    expect(appTexts).toHaveProperty(`problem-${code}`, ERROR_CATALOGUE[code].title);
   });
 
   it('has no code that nothing uses', () => {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { reach } from './events/site-events.ts';
+import { language } from './languages.ts';
 import { id, line, role } from './primitives.ts';
 
 export const secret = z.string().min(12, 'Use at least 12 characters.').max(200);
@@ -26,7 +27,7 @@ export const preferences = z.strictObject({
   units: z.enum(['SI', 'US']).optional(),
   theme: z.enum(['light', 'dark', 'bright', 'device']).optional(),
   gloves: z.boolean().optional(),
-  language: z.string().max(12).optional(),
+  language: language.optional(),
 });
 export type Preferences = z.infer<typeof preferences>;
 

@@ -1,5 +1,7 @@
 import type { ReactNode } from 'react';
+import appTexts from '../texts/en/app.json';
 import { useText } from '../texts/text-provider.tsx';
+import type { TextKey } from '../texts/translate.ts';
 import { Problem, type ProblemDetails } from '../ui/problem.tsx';
 import { ApiProblem } from './api-problem.ts';
 
@@ -9,7 +11,10 @@ export function useProblemDetails(): (error: unknown) => ProblemDetails | undefi
   return (error) => {
     if (error === null || error === undefined) return undefined;
     if (error instanceof ApiProblem) {
-      return error.code === 'no-answer' ? { title: text('no-answer'), detail: text('no-answer-detail') } : error;
+      if (error.code === 'no-answer') return { title: text('no-answer'), detail: text('no-answer-detail') };
+      const key = `problem-${error.code}`;
+      const title = Object.hasOwn(appTexts, key) ? text(key as TextKey<'app'>) : error.title;
+      return { title, detail: error.detail, errors: error.errors };
     }
     return { title: text('own-fault'), detail: error instanceof Error ? error.message : String(error) };
   };

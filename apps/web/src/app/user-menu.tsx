@@ -1,3 +1,4 @@
+import { LANGUAGES } from '@seatwell/contract';
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useLanguage, useText } from '../texts/text-provider.tsx';
@@ -15,7 +16,6 @@ import styles from './shell.module.css';
 import { useGo } from './use-go.ts';
 
 const themes: readonly ThemeChoice[] = ['system', 'light', 'dark', 'bright'];
-const languages = ['en'];
 
 /** Who is signed in; opens their own settings. */
 export function UserMenu() {
@@ -76,7 +76,7 @@ function OwnSettings({ onLeave }: { onLeave: () => void }) {
       <Select
         label={text('language')}
         value={language}
-        options={languages.map((value) => ({ value, label: languageName(value) }))}
+        options={LANGUAGES.map((value) => ({ value, label: languageName(value) }))}
         onChange={(chosen) => {
           changeLanguage(chosen);
           save.mutate({ language: chosen });

@@ -1,5 +1,6 @@
 import { type ShiftDefinition, shiftAt } from '@seatwell/workflow';
 import { inchFraction } from './fractions.ts';
+import { localeOf } from './locale.ts';
 import { type ParsedNumber, parseNumber } from './parse-number.ts';
 import { type QuantityName, toHeld, toShown, type UnitChoice, unitOf } from './quantities.ts';
 
@@ -26,8 +27,7 @@ export type Formatter = ReturnType<typeof createFormatter>;
  */
 export function createFormatter(choice: FormatChoice) {
   const { timeZone } = choice;
-  // English without a country means the day before the month, as sites outside the United States write it.
-  const language = choice.language === 'en' ? 'en-GB' : choice.language;
+  const language = localeOf(choice.language);
   const numberFormat = (options: Intl.NumberFormatOptions) => new Intl.NumberFormat(language, options);
   const dateFormat = (options: Intl.DateTimeFormatOptions) =>
     new Intl.DateTimeFormat(language, { timeZone, hourCycle: 'h23', ...options });

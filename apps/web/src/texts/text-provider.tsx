@@ -1,39 +1,65 @@
+import { directionOf, type Language, nearestLanguage } from '@seatwell/contract';
+import { RULES } from '@seatwell/workflow';
 import type { i18n } from 'i18next';
-import { createContext, type ReactNode, use, useCallback, useContext, useEffect, useState } from 'react';
+import {
+  createContext,
+  type ReactNode,
+  startTransition,
+  use,
+  useCallback,
+  useContext,
+  useEffect,
+  useState,
+} from 'react';
 import { catalogueOf, createTranslator, type Feature, type Translate } from './translate.ts';
+
+export interface RuleWords {
+  readonly sentence: string;
+  readonly why: string;
+  readonly remedy: string;
+}
 
 const TextContext = createContext<{
   translator: i18n;
-  language: string;
+  language: Language;
 } | null>(null);
+
+/** The language that this device was last set to, else the browser's. */
+const deviceLanguage = (): Language => nearestLanguage(localStorage.getItem('language') ?? navigator.language);
 
 /** Gives the texts to everything below and sets language and direction of the document. */
 export function TextProvider({ translator, children }: { translator?: i18n; children: ReactNode }) {
-  const [own] = useState(() => translator ?? createTranslator());
-  const [language, setLanguage] = useState(own.language);
+  const [own] = useState(() => translator ?? createTranslator(deviceLanguage()));
+  const [language, setLanguage] = useState(nearestLanguage(own.language));
 
   useEffect(() => {
-    own.on('languageChanged', setLanguage);
-    return () => own.off('languageChanged', setLanguage);
+    const follow = (tag: string) => setLanguage(nearestLanguage(tag));
+    own.on('languageChanged', follow);
+    return () => own.off('languageChanged', follow);
   }, [own]);
 
   useEffect(() => {
     document.documentElement.lang = language;
-    document.documentElement.dir = own.dir(language);
-  }, [language, own]);
+    document.documentElement.dir = directionOf(language);
+  }, [language]);
 
   return <TextContext value={{ translator: own, language }}>{children}</TextContext>;
 }
 
 /** The language in use and a way to change it. */
 export function useLanguage(): {
-  language: string;
-  changeLanguage: (language: string) => void;
+  language: Language;
+  changeLanguage: (language: Language) => void;
 } {
   const { translator, language } = useTextContext();
   return {
     language,
-    changeLanguage: (next) => void translator.changeLanguage(next),
+    // The old words stay until the new ones are here.
+    changeLanguage: (next) =>
+      startTransition(() => {
+        localStorage.setItem('language', next);
+        void translator.changeLanguage(next);
+      }),
   };
 }
 
@@ -43,9 +69,11 @@ export function useLanguage(): {
  */
 export function useText<F extends Feature>(feature: F): Translate<F> {
   const { translator, language } = useTextContext();
-  // The page waits, as it does for its own code, until its catalogue is here.
-  const catalogue = use(catalogueOf(feature));
-  if (!translator.hasResourceBundle('en', feature)) translator.addResourceBundle('en', feature, catalogue);
+  // The page waits, as it does for its own code, until its catalogue is here. English stands behind every language.
+  const english = use(catalogueOf(feature, 'en'));
+  const own = use(catalogueOf(feature, language));
+  if (!translator.hasResourceBundle('en', feature)) translator.addResourceBundle('en', feature, english);
+  if (!translator.hasResourceBundle(language, feature)) translator.addResourceBundle(language, feature, own);
   return useCallback(
     (key, values) => translator.t(key, { ...values, ns: feature, lng: language }),
     [translator, feature, language],
@@ -56,4 +84,22 @@ function useTextContext() {
   const context = useContext(TextContext);
   if (!context) throw new Error('useText needs a TextProvider above it.');
   return context;
+}
+
+/**
+ * The words of rules by their code, in the language of the screen: what it demands, why, what clears it.
+ * English is what the rules themselves say.
+ */
+export function useRuleWords(): (code: string) => RuleWords | undefined {
+  const { language } = useTextContext();
+  const translated = use(catalogueOf('rules', language));
+  return useCallback(
+    (code) => {
+      const rule = RULES.find((each) => each.code === code);
+      if (!rule) return undefined;
+      const word = (part: keyof RuleWords): string => translated[`${code}.${part}`] ?? rule[part];
+      return { sentence: word('sentence'), why: word('why'), remedy: word('remedy') };
+    },
+    [translated],
+  );
 }

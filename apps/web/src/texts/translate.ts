@@ -1,3 +1,4 @@
+import { type Language, nearestLanguage } from '@seatwell/contract';
 import i18next, { type i18n } from 'i18next';
 import app from './en/app.json';
 import type * as english from './en/index.ts';
@@ -21,24 +22,40 @@ export type Translate<F extends Feature> = (key: TextKey<F>, values?: TextValues
 
 // The frame of every page speaks with these; a feature's own catalogue comes with its page.
 const everywhere = { app, trade, ui };
+// The rules themselves speak English.
+const rules = {};
 
-const files = import.meta.glob<{ default: Record<string, string> }>('./en/*.json');
+const files = import.meta.glob<{ default: Record<string, string> }>('./*/*.json');
 type Catalogue = Readonly<Record<string, string>>;
 const loading = new Map<string, Promise<Catalogue>>(
-  Object.entries(everywhere).map(([feature, catalogue]) => [feature, settled(Promise.resolve(catalogue), catalogue)]),
+  Object.entries({ ...everywhere, rules }).map(([feature, catalogue]) => [
+    pathOf('en', feature),
+    settled(Promise.resolve(catalogue), catalogue),
+  ]),
 );
+
+function pathOf(language: Language, feature: string): string {
+  return `./${language}/${feature.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}.json`;
+}
 
 /** Loads the catalogues of features, for pages that open another feature's dialogs. */
 export function loadTexts(...features: readonly Feature[]): Promise<unknown> {
-  return Promise.all(features.map((feature) => catalogueOf(feature)));
+  const language = nearestLanguage(document.documentElement.lang);
+  const languages = [...new Set(['en' as const, language])];
+  return Promise.all(features.flatMap((feature) => languages.map((each) => catalogueOf(feature, each))));
 }
 
-/** The catalogue of a feature: the same promise each time, so that React can wait for it. */
-export function catalogueOf(feature: Feature): Promise<Catalogue> {
-  const known = loading.get(feature);
+/**
+ * The catalogue of a feature in a language: the same promise each time, so that React can wait for it.
+ * `rules` is no feature: the rules' own words are English, and the other languages have them beside their catalogues.
+ */
+export function catalogueOf(feature: Feature | 'rules', language: Language): Promise<Catalogue> {
+  const path = pathOf(language, feature);
+  const known = loading.get(path);
   if (known) return known;
-  const load = files[`./en/${feature.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}.json`];
-  if (!load) throw new Error(`There is no catalogue for "${feature}" in texts/en.`);
+  // A language that lacks a catalogue speaks English there; a test says so.
+  const load = files[path] ?? files[pathOf('en', feature)];
+  if (!load) throw new Error(`There is no catalogue "${path}" in texts.`);
   const promise = load().then(
     (module) => {
       settled(promise, module.default);
@@ -46,11 +63,11 @@ export function catalogueOf(feature: Feature): Promise<Catalogue> {
     },
     (error: unknown) => {
       // A lost connection: the next page that asks tries again.
-      loading.delete(feature);
+      loading.delete(path);
       throw error;
     },
   );
-  loading.set(feature, promise);
+  loading.set(path, promise);
   return promise;
 }
 
@@ -63,9 +80,8 @@ function settled(promise: Promise<Catalogue>, value: Catalogue): Promise<Catalog
  * Builds the translator: English is always present and the fallback of every other language.
  * A missing key throws while developing and testing; in production the key is shown, since a crew that
  * stands at the flange is better served by one odd word than by no screen.
- * @param language BCP 47 tag, for example `en` or `de-CH`
  */
-export function createTranslator(language = 'en'): i18n {
+export function createTranslator(language: Language = 'en'): i18n {
   const translator = i18next.createInstance();
   void translator.init({
     lng: language,

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'react';
+import { localeOf } from '../format/locale.ts';
 import { parseNumber } from '../format/parse-number.ts';
 import { useLanguage, useText } from '../texts/text-provider.tsx';
 import { classNames } from './class-names.ts';
@@ -24,7 +25,7 @@ export function NumberField({ value, onChange, unit, least, most, decimals = 6, 
   const { language } = useLanguage();
   const mark = decimalMarkOf(language);
   const show = (shown: number) =>
-    new Intl.NumberFormat(language, {
+    new Intl.NumberFormat(localeOf(language), {
       useGrouping: false,
       maximumFractionDigits: decimals,
     }).format(shown);
@@ -95,12 +96,12 @@ export function NumberField({ value, onChange, unit, least, most, decimals = 6, 
 }
 
 function decimalMarkOf(language: string): '.' | ',' {
-  const part = new Intl.NumberFormat(language).formatToParts(1.5).find((each) => each.type === 'decimal');
+  const part = new Intl.NumberFormat(localeOf(language)).formatToParts(1.5).find((each) => each.type === 'decimal');
   return part?.value === ',' ? ',' : '.';
 }
 
 function formatPlain(value: number, language: string, decimals: number): string {
-  return new Intl.NumberFormat(language, {
+  return new Intl.NumberFormat(localeOf(language), {
     useGrouping: false,
     maximumFractionDigits: decimals,
   }).format(value);

@@ -33,6 +33,8 @@ export function DeviationDialog({ page, make, onClose }: Props) {
     (each) => each.subject === 'make' && severityOf(each, page.joint.criticality, settings) === 'reason',
   );
   const chosen = offered.find((each) => each.code === rule);
+  const sentence = (each: (typeof RULES)[number] | undefined) =>
+    trade.rule(each?.code ?? '')?.sentence ?? each?.sentence ?? '';
   const mayAccept = chosen?.clearedBy.some((role) => grants.some((grant) => grant.role === role)) ?? false;
   const rolesOf = (roles: readonly string[]) => roles.map((role) => trade.word('role', role)).join(', ');
   return (
@@ -41,7 +43,7 @@ export function DeviationDialog({ page, make, onClose }: Props) {
       description={text('deviation-detail')}
       sendLabel={text('sign')}
       reasonLabel={text('reason')}
-      meaning={text('deviation-meaning', { tag: page.joint.tag, rule: chosen?.sentence ?? '' })}
+      meaning={text('deviation-meaning', { tag: page.joint.tag, rule: sentence(chosen) })}
       roles={['engineer', 'inspector']}
       missing={
         chosen === undefined
@@ -72,7 +74,7 @@ export function DeviationDialog({ page, make, onClose }: Props) {
         onChange={setRule}
         options={offered.map((each) => ({
           value: each.code,
-          label: each.sentence,
+          label: sentence(each),
           detail: text('rule-accepted-by', { roles: rolesOf(each.clearedBy) }),
         }))}
       />

@@ -92,7 +92,7 @@ function Entry({ page, make, entry, onAmend }: EntryProps) {
           </div>
         )}
         {entry.waitsForReview && (
-          <div className={styles.stop}>{text('in-review', { rules: ruleSentences(entry.reviewCodes) })}</div>
+          <div className={styles.stop}>{text('in-review', { rules: ruleSentences(trade, entry.reviewCodes) })}</div>
         )}
         <span className={styles.entryActions}>
           {amendmentsOf(entry, make).map((amendment) => (

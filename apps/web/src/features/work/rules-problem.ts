@@ -20,10 +20,11 @@ interface Failed {
 
 /** A failed rule in full: what was found, why it matters, what clears it, and who. */
 export function ruleItem(trade: Trade, failed: Failed): ProblemItem {
+  const words = trade.rule(failed.rule);
   return {
     code: failed.rule,
-    message: [failed.message, failed.detail].filter(Boolean).join(' '),
-    remedy: [failed.why, failed.remedy].filter(Boolean).join(' '),
+    message: [words?.sentence ?? failed.message, failed.detail].filter(Boolean).join(' '),
+    remedy: [words?.why ?? failed.why, words?.remedy ?? failed.remedy].filter(Boolean).join(' '),
     who: whoClears(trade, failed.rule),
   };
 }
@@ -34,16 +35,18 @@ export function useRulesProblem(): (error: unknown) => ProblemDetails | undefine
   const details = useProblemDetails();
   return (error) => {
     if (!(error instanceof ApiProblem) || error.code !== 'rules-not-met') return details(error);
-    const errors = error.items.map(
-      (item): ProblemItem => ({
+    const errors = error.items.map((item): ProblemItem => {
+      const words = trade.rule(item.code ?? '');
+      const parts = words ? [words.why, words.remedy] : [item.why, item.remedy];
+      return {
         code: item.code,
         path: item.path,
-        message: item.message,
-        remedy: [item.why, item.remedy].filter((part) => typeof part === 'string' && part !== '').join(' '),
+        message: words ? [words.sentence, item.detail].filter(Boolean).join(' ') : item.message,
+        remedy: parts.filter((part) => typeof part === 'string' && part !== '').join(' '),
         who: whoClears(trade, item.code),
-      }),
-    );
-    return { title: error.title, detail: error.detail, errors };
+      };
+    });
+    return { title: details(error)?.title ?? error.title, detail: error.detail, errors };
   };
 }
 
