@@ -1,3 +1,4 @@
+import type { Trade } from '../../app/use-trade.ts';
 import { ruleSentences } from './rule-sentences.ts';
 
 /** Details of flags carry instants as the record has them. */
@@ -10,9 +11,10 @@ const IN_REVIEW = /^[a-z-]+: (.*)$/;
 export function flagDetail(
   flag: { readonly code: string; readonly detail: string },
   time: (instant: string) => string,
+  trade: Pick<Trade, 'rule'>,
 ): string {
   const codes = flag.code === 'needs-review' ? IN_REVIEW.exec(flag.detail)?.[1] : undefined;
-  if (codes !== undefined) return ruleSentences(codes.split(', '));
-  if (flag.code === 'implausible') return ruleSentences(flag.detail.split(', '));
+  if (codes !== undefined) return ruleSentences(trade, codes.split(', '));
+  if (flag.code === 'implausible') return ruleSentences(trade, flag.detail.split(', '));
   return flag.detail.replaceAll(INSTANT, time);
 }

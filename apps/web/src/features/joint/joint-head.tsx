@@ -71,7 +71,7 @@ function StageBlock({ page, make }: { page: JointPage; make: MakeAnswer }) {
         .filter((flag) => flag.code !== 'part-tight')
         .map((flag) => (
           <span key={`${flag.code} ${flag.detail}`} className={styles.flag} data-tone={toneOf(flag.code)}>
-            {`${trade.word('flag', flag.code)}: ${flagDetail(flag, format.dayTime)}`}
+            {`${trade.word('flag', flag.code)}: ${flagDetail(flag, format.dayTime, trade)}`}
           </span>
         ))}
       <span className={styles.soft}>

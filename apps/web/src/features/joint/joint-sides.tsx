@@ -79,7 +79,7 @@ export function JointSides({ page, make }: { page: JointPage; make: MakeAnswer }
         <Side title={text('deviations')} empty="">
           {deviations.map((deviation) => (
             <li key={deviation.eventId}>
-              <strong>{ruleSentences([deviation.rule])}</strong>
+              <strong>{ruleSentences(trade, [deviation.rule])}</strong>
               <span>{deviation.reason}</span>
             </li>
           ))}
