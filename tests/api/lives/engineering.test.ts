@@ -99,7 +99,7 @@ describe('maker’s torque', () => {
 describe('computed loads chosen with the target', () => {
   const choice = (
     tightening: NonNullable<Extract<Payload<'target-approved'>, { basis: 'calculated' }>['tightening']>,
-    boltStress_MPa: number | null = 300,
+    boltStress_MPa: number | null = 200,
   ): Payload<'target-approved'> => ({
     basis: 'calculated',
     gasketDataId: shutdown.gasketDataId,
@@ -126,7 +126,7 @@ describe('computed loads chosen with the target', () => {
     }
     expect(plan.movesSaved).toBeGreaterThan(0);
     await tale.goOn('nipped up', 'engineered');
-    const wrong = { torque_Nm: 150, asEntered: { value: 150, unit: 'N·m' } };
+    const wrong = { torque_Nm: 110, asEntered: { value: 110, unit: 'N·m' } };
     expect(refusedBy(await tale.say('pass-recorded', { change: { set: wrong } }))).toEqual(['passes.set-as-target']);
     for (const [index, { setValues_Nm }] of plan.passes.entries()) {
       const torque_Nm = setValues_Nm.at(-1) ?? 0;

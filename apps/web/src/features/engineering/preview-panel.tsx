@@ -1,10 +1,12 @@
 import type { TargetPreview } from '@seatwell/contract';
+import type { TargetEvidence } from '@seatwell/workflow';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { KeyValues } from '../../ui/key-values.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { WindowView } from '../joint/target-panel.tsx';
 import { useLimitName } from '../joint/use-limit-name.ts';
+import { ComputedPlan } from './computed-plan.tsx';
 import styles from './engineering.module.css';
 
 /** What approval would keep: the target, its window, what governs, the set value of each pass. */
@@ -14,6 +16,8 @@ export function PreviewPanel({ preview }: { preview: TargetPreview }) {
   const limitName = useLimitName();
   const { target, answer } = preview;
   const window = answer?.window;
+  // The answer is the folded target; the contract leaves its later parts open.
+  const { tightening } = target as unknown as Pick<TargetEvidence, 'tightening'>;
   return (
     <section className={styles.form}>
       <h2>{text('comes-to', { torque: format.quantity('torque', target.torque_Nm) })}</h2>
@@ -56,6 +60,7 @@ export function PreviewPanel({ preview }: { preview: TargetPreview }) {
           { name: text('sources'), value: target.sources.join('; ') },
         ]}
       />
+      {tightening?.way === 'computed-loads' && <ComputedPlan plan={tightening} />}
       {answer && <WindowView answer={answer} />}
     </section>
   );

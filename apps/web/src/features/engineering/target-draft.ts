@@ -1,6 +1,8 @@
-import type { ShutdownPayload } from '@seatwell/contract';
+import type { ProcedureContent, ShutdownPayload, TighteningChoice } from '@seatwell/contract';
 
 export type TargetPayload = ShutdownPayload<'target-approved'>;
+
+type Pattern = ProcedureContent['pattern'];
 
 /** What the engineer has chosen so far. */
 export interface TargetDraft {
@@ -10,6 +12,12 @@ export interface TargetDraft {
   /** MPa; undefined = what the procedure and the window give */
   readonly boltStress_MPa: number | undefined;
   readonly acceptedShortfall: string;
+  /** by the pattern of the procedure, or with computed loads */
+  readonly way: 'pattern' | 'computed-loads';
+  /** division of the wrench, N·m */
+  readonly toolDivision_Nm: number | undefined;
+  /** most set values in a pass */
+  readonly setValues: number;
   readonly tableId: string;
   /** N·m */
   readonly torque_Nm: number | undefined;
@@ -24,6 +32,9 @@ export const emptyTarget: TargetDraft = {
   lubricantId: '',
   boltStress_MPa: undefined,
   acceptedShortfall: '',
+  way: 'pattern',
+  toolDivision_Nm: undefined,
+  setValues: 3,
   tableId: '',
   torque_Nm: undefined,
   torqueAsEntered: undefined,
@@ -34,16 +45,25 @@ export const emptyTarget: TargetDraft = {
 export type TargetMissing =
   | 'gasket-data-needed'
   | 'lubricant-needed'
+  | 'tool-division-needed'
   | 'table-needed'
   | 'torque-needed'
   | 'source-needed';
 
-/** The payload to preview or approve, or what it still lacks. */
-export function targetPayload(draft: TargetDraft): { payload: TargetPayload } | { missing: TargetMissing } {
+/**
+ * The payload to preview or approve, or what it still lacks.
+ * @param pattern of the assigned procedure, where there is one
+ */
+export function targetPayload(
+  draft: TargetDraft,
+  pattern?: Pattern,
+): { payload: TargetPayload } | { missing: TargetMissing } {
   switch (draft.basis) {
     case 'calculated':
       if (draft.gasketDataId === '') return { missing: 'gasket-data-needed' };
       if (draft.lubricantId === '') return { missing: 'lubricant-needed' };
+      if (draft.way === 'computed-loads' && draft.toolDivision_Nm === undefined)
+        return { missing: 'tool-division-needed' };
       return {
         payload: {
           basis: 'calculated',
@@ -51,6 +71,7 @@ export function targetPayload(draft: TargetDraft): { payload: TargetPayload } | 
           lubricantId: draft.lubricantId,
           boltStress_MPa: draft.boltStress_MPa ?? null,
           acceptedShortfall: draft.acceptedShortfall.trim() === '' ? null : draft.acceptedShortfall.trim(),
+          tightening: tighteningOf(draft, pattern),
         },
       };
     case 'target-table':
@@ -70,4 +91,10 @@ export function targetPayload(draft: TargetDraft): { payload: TargetPayload } | 
         },
       };
   }
+}
+
+function tighteningOf(draft: TargetDraft, pattern: Pattern | undefined): TighteningChoice | null {
+  const { way, toolDivision_Nm, setValues } = draft;
+  if (way === 'computed-loads' && toolDivision_Nm !== undefined) return { way, toolDivision_Nm, setValues };
+  return pattern === undefined ? null : { way: 'pattern', pattern };
 }

@@ -11,6 +11,7 @@ import { RadioCards } from '../../ui/radio-cards.tsx';
 import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import type { TargetDraft } from './target-draft.ts';
+import { WayFields } from './way-fields.tsx';
 
 interface Props {
   readonly value: TargetDraft;
@@ -104,6 +105,7 @@ function CalculatedFields({ value, onChange, family }: Props) {
         value={value.acceptedShortfall}
         onChange={(acceptedShortfall) => onChange({ ...value, acceptedShortfall })}
       />
+      {family !== undefined && <WayFields value={value} onChange={onChange} />}
     </>
   );
 }

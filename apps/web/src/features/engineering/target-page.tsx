@@ -40,7 +40,7 @@ export function TargetPage() {
   const approve = useCommand('target-approved');
   const signer = useSigner('engineer');
   const problem = useProblemDetails()(approve.error);
-  const read = targetPayload(useDeferredValue(draft));
+  const read = targetPayload(useDeferredValue(draft), make?.procedure?.content.pattern);
   const payload = 'payload' in read ? read.payload : undefined;
   const makeId = make?.makeId ?? '';
   const preview = useQuery({

@@ -27,5 +27,7 @@ export function approvedPayload(page: JointPage, makeId: string): TargetPayload 
   const entry = page.history.find(
     (each) => each.type === 'target-approved' && each.makeId === makeId && each.amendedBy.length === 0,
   );
-  return entry?.payload as TargetPayload | undefined;
+  const payload = entry?.payload as TargetPayload | undefined;
+  // What is explained by it is the window. How the joint is tightened was decided then, and cannot be again once it is.
+  return payload?.basis === 'calculated' ? { ...payload, tightening: null } : payload;
 }

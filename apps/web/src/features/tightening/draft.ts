@@ -20,7 +20,10 @@ export interface RunningPass {
   readonly startedAt: string;
   readonly performedBy: readonly string[];
   readonly tools: ToolsUsed;
+  /** what is recorded: of computed loads the highest value */
   readonly set: ToolSetting;
+  /** of computed loads: every set value of the pass, rising */
+  readonly sets?: readonly ToolSetting[];
   readonly gaps_mm: readonly number[] | null;
 }
 

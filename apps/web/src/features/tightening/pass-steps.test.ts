@@ -1,7 +1,9 @@
 import type { ProcedureContent } from '@seatwell/contract';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { boltsIn, lastBoltOf, tighteningPlan } from './pass-steps.ts';
+import type { RunningPass } from './draft.ts';
+import { boltsIn, lastBoltOf, tighteningPlan, withComputedPasses } from './pass-steps.ts';
+import { setOfStep } from './set-of-step.ts';
 
 const content = (more: Partial<ProcedureContent> = {}): ProcedureContent => ({
   numbering: 'clockwise',
@@ -89,5 +91,45 @@ describe('the steps of a pass', () => {
         0,
       ),
     ).toBeNull();
+  });
+});
+
+describe('computed loads', () => {
+  const computed = [
+    {
+      level_percent: 92,
+      setValues_Nm: [240, 300],
+      steps: [1, 2, 3, 4, 5, 6, 7, 8].map((bolt) => ({ bolt, setValue: bolt <= 3 ? 1 : 0 })),
+    },
+  ];
+  const plan = withComputedPasses(tighteningPlan(content({ numbering: 'order' }), 8), computed);
+  const torque = (value: number) => ({ torque_Nm: value, asEntered: { value, unit: 'N·m' } });
+  const running: RunningPass = {
+    kind: 'pass',
+    pass: 1,
+    stepsDone: 0,
+    rounds: 1,
+    startedAt: '2027-03-02T14:00:00.000Z',
+    performedBy: [],
+    tools: { toolId: '', pumpId: null, gaugeId: null },
+    set: torque(300),
+    sets: [torque(240), torque(300)],
+    gaps_mm: null,
+  };
+
+  test('go by place, in the numbers that are chalked on the flange', () => {
+    expect(plan.passes).toHaveLength(1);
+    expect(plan.passes[0]?.steps.flat()).toEqual(plan.positions.map(({ label }) => label));
+  });
+
+  test('name the value of each bolt, and say where the tool is set anew and for how many bolts', () => {
+    expect(setOfStep(plan, running, 0)).toEqual({ set: torque(300), changed: true, following: 3 });
+    expect(setOfStep(plan, running, 1)).toEqual({ set: torque(300), changed: false, following: 2 });
+    expect(setOfStep(plan, running, 3)).toEqual({ set: torque(240), changed: true, following: 5 });
+  });
+
+  test('the final round has one value, the full one', () => {
+    const round: RunningPass = { ...running, kind: 'final-round', pass: 2, set: torque(250) };
+    expect(setOfStep(plan, round, 4)).toEqual({ set: torque(250), changed: false, following: 0 });
   });
 });

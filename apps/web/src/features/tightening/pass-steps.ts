@@ -1,5 +1,6 @@
 import { type BoltPosition, tighteningSequence } from '@seatwell/calc';
 import type { ProcedureContent } from '@seatwell/contract';
+import type { ComputedPass } from '@seatwell/workflow';
 
 /** Bolts in labels of the procedure's numbering, tightened one after another or at once. */
 export type BoltStep = readonly number[];
@@ -8,10 +9,12 @@ export interface PassPlan {
   /** share of the target, percent */
   readonly percent: number;
   readonly steps: readonly BoltStep[];
+  /** of computed loads: which of the set values of the pass each step takes, rising from 0 */
+  readonly setValueOf?: readonly number[];
 }
 
 export interface TighteningPlan {
-  /** the passes as they are recorded: as many as the procedure has percents */
+  /** the passes as they are recorded: as many as the procedure has percents, or as the computed loads have */
   readonly passes: readonly PassPlan[];
   /** the clockwise round of the final round and of the relaxation pass */
   readonly round: PassPlan;
@@ -45,6 +48,20 @@ export function tighteningPlan(content: ProcedureContent, boltCount: number): Ti
     round: { percent: 100, steps: round?.steps ?? [] },
     positions: sequence.positions,
     atOnce: content.tools > 1,
+  };
+}
+
+/** The same flange with the passes of computed loads: one bolt after another, each with its set value. */
+export function withComputedPasses(plan: TighteningPlan, computed: readonly ComputedPass[]): TighteningPlan {
+  const labels = new Map(plan.positions.map(({ label, clockwiseIndex }) => [clockwiseIndex, label]));
+  return {
+    ...plan,
+    atOnce: false,
+    passes: computed.map(({ level_percent, steps }) => ({
+      percent: level_percent,
+      steps: steps.map(({ bolt }) => [labels.get(bolt) ?? bolt]),
+      setValueOf: steps.map(({ setValue }) => setValue),
+    })),
   };
 }
 

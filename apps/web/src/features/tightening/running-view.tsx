@@ -9,6 +9,7 @@ import type { RunningPass } from './draft.ts';
 import { EndOfRound } from './end-of-round.tsx';
 import { type BoltStep, boltsIn, type TighteningPlan } from './pass-steps.ts';
 import { planBolts } from './plan-bolts.ts';
+import { setOfStep } from './set-of-step.ts';
 import { useDial } from './set-value.tsx';
 import { StopDialog } from './stop-dialog.tsx';
 import styles from './tightening.module.css';
@@ -32,7 +33,8 @@ export function RunningView(props: RunningViewProps) {
   const text = useText('tightening');
   const format = useFormat();
   const [stopping, setStopping] = useState(false);
-  const dial = useDial()(running.set);
+  const { set, changed, following } = setOfStep(plan, running, running.stepsDone);
+  const dial = useDial()(set);
   const passCount = plan.passes.length;
   const now = steps[running.stepsDone];
   const next = steps[running.stepsDone + 1];
@@ -77,6 +79,11 @@ export function RunningView(props: RunningViewProps) {
       <footer className={`${styles.foot} ${styles.inner}`}>
         {now ? (
           <>
+            {changed && (
+              <p className={styles.setAnew} role="status">
+                {text('set-anew', { value: `${dial.number} ${dial.unit}`, count: following })}
+              </p>
+            )}
             <p>
               <span>
                 {next

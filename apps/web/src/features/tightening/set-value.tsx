@@ -1,5 +1,6 @@
 import type { ToolSetting } from '@seatwell/contract';
 import { useFormat } from '../../format/format-provider.tsx';
+import { useText } from '../../texts/text-provider.tsx';
 import styles from './tightening.module.css';
 
 /** The number that is set, as it stands on the dial. */
@@ -19,5 +20,24 @@ export function SetValue({ set }: { set: ToolSetting }) {
       <span className={styles.number}>{dial.number}</span>
       <span className={styles.unit}>{dial.unit}</span>
     </p>
+  );
+}
+
+/** The few values of a pass with computed loads, the highest first as most of its passes begin. */
+export function SetValues({ sets }: { sets: readonly ToolSetting[] }) {
+  const text = useText('tightening');
+  const format = useFormat();
+  const dial = useDial();
+  const shown = [...sets].reverse().map(dial);
+  return (
+    <section className={styles.values} aria-label={text('set-values')}>
+      <h2>{text('set-values')}</h2>
+      <ul>
+        {shown.map(({ number, unit }) => (
+          <li key={number}>{`${number} ${unit}`}</li>
+        ))}
+      </ul>
+      <p className={styles.soft}>{text('set-values-detail', { count: format.count(sets.length) })}</p>
+    </section>
   );
 }

@@ -11,12 +11,12 @@ import { useReading } from '../work/numbers.ts';
 import { PeopleField } from '../work/people-field.tsx';
 import type { Position, RunningPass, TighteningDraft } from './draft.ts';
 import { RestartNotice } from './restart-notice.tsx';
-import { SetValue } from './set-value.tsx';
+import { SetValue, SetValues } from './set-value.tsx';
 import { TalkNotice } from './talk-notice.tsx';
 import styles from './tightening.module.css';
 import { ToolField } from './tool-field.tsx';
 import { KIND_OF_METHOD } from './tool-fit.ts';
-import { useSetting } from './use-setting.ts';
+import { useSettings } from './use-setting.ts';
 import { wantedOf } from './wanted.ts';
 
 export interface SetupPanelProps {
@@ -44,17 +44,22 @@ export function SetupPanel({ job, position, draft, tools, onBegin }: SetupPanelP
   });
   const [gaps, setGaps] = useState<readonly (number | null)[]>([null, null, null, null]);
   const method = procedure?.content.method ?? 'torque-wrench';
-  const wanted = wantedOf(job.state.target, position.pass);
-  const setting = useSetting(procedure, wanted, tools, chosen);
+  const values = wantedOf(job.state, position);
+  const settings = useSettings(procedure, values, tools, chosen);
+  // The tool must hold every value; the highest is what is recorded of a pass with several.
+  const wanted = values.at(-1) ?? null;
+  const setting = settings.find(({ set }) => set === null) ?? settings.at(-1) ?? settings[0];
+  const sets = settings.flatMap(({ set }) => (set === null ? [] : [set]));
   const gapCheck = position.kind === 'pass' && (restartFrom?.leftOvernight ?? false) && draft.waiting.length === 0;
   const measured = gaps.filter((each) => each !== null);
 
   let missing: string | undefined;
   if (by.length === 0) missing = text('missing-people');
-  else if (setting.set === null) missing = setting.missing;
+  else if (!setting || setting.set === null) missing = setting?.missing ?? text('missing-target');
   else if (gapCheck && measured.length < 4) missing = text('missing-gaps');
 
   const begin = () =>
+    setting &&
     setting.set !== null &&
     onBegin({
       kind: position.kind,
@@ -65,6 +70,7 @@ export function SetupPanel({ job, position, draft, tools, onBegin }: SetupPanelP
       performedBy: by,
       tools: { toolId: chosen.toolId, pumpId: chosen.pumpId || null, gaugeId: chosen.gaugeId || null },
       set: setting.set,
+      ...(sets.length > 1 ? { sets } : {}),
       gaps_mm: gapCheck ? measured : null,
     });
   const choose = (more: Partial<typeof chosen>) => setChosen((current) => ({ ...current, ...more }));
@@ -74,7 +80,8 @@ export function SetupPanel({ job, position, draft, tools, onBegin }: SetupPanelP
       <div className={`${styles.setup} ${styles.inner}`}>
         <RestartNotice job={job} position={position} waiting={draft.waiting} />
         {/* What changes from pass to pass stands first: the tool is set anew. */}
-        {setting.set !== null && (
+        {sets.length > 1 && setting?.set && <SetValues sets={sets} />}
+        {sets.length <= 1 && setting && setting.set !== null && (
           <section aria-label={text('set-now')}>
             <h2>{text('set-now')}</h2>
             <SetValue set={setting.set} />

@@ -1,3 +1,4 @@
+import { passCountOf } from '@seatwell/workflow';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { useCallback } from 'react';
 import { addresses } from '../../app/addresses.ts';
@@ -126,10 +127,13 @@ function Tightening({ job }: { job: Job }) {
 function positionOf(job: Job, draft: TighteningDraft): Position | null {
   const { procedure } = job.state;
   if (!procedure) return null;
-  const next = nextPosition(job.make.restartFrom, unrecorded(job, draft.waiting), procedure);
+  const next = nextPosition(job.make.restartFrom, unrecorded(job, draft.waiting), {
+    passCount: passCountOf(job.state),
+    finalRound: procedure.finalRound,
+  });
   if (next || draft.waiting.length > 0) return next;
   return job.make.waitsFor.code === 'relaxation-pass'
-    ? { kind: 'relaxation', pass: procedure.passCount, repeats: false }
+    ? { kind: 'relaxation', pass: passCountOf(job.state), repeats: false }
     : null;
 }
 

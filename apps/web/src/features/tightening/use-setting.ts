@@ -21,15 +21,27 @@ export interface Setting {
 
 const none = (missing: string): Setting => ({ set: null, missing, resulting_Nm: null });
 
-/** What is to be set on the chosen tools for a pass. */
-export function useSetting(
+/** What is to be set on the chosen tools for each value of a pass. */
+export function useSettings(
+  procedure: MakeAnswer['procedure'],
+  wanted: readonly Wanted[],
+  tools: readonly ToolRow[],
+  chosen: ChosenTools,
+): readonly Setting[] {
+  const text = useText('tightening');
+  const format = useFormat();
+  const settingOf = (value: Wanted | null) => settingFor(procedure, value, tools, chosen, text, format);
+  return wanted.length === 0 ? [settingOf(null)] : wanted.map(settingOf);
+}
+
+function settingFor(
   procedure: MakeAnswer['procedure'],
   wanted: Wanted | null,
   tools: readonly ToolRow[],
   chosen: ChosenTools,
+  text: ReturnType<typeof useText<'tightening'>>,
+  format: ReturnType<typeof useFormat>,
 ): Setting {
-  const text = useText('tightening');
-  const format = useFormat();
   const units = { toShown: format.toShown, toHeld: format.toHeld, unit: format.unit };
   if (!procedure) return none(text('missing-procedure'));
   const { method } = procedure.content;

@@ -1,4 +1,5 @@
-import type { TargetEvidence } from '@seatwell/workflow';
+import { computedPasses, type MakeState } from '@seatwell/workflow';
+import type { Position } from './draft.ts';
 
 export interface Wanted {
   readonly percent: number;
@@ -6,8 +7,20 @@ export interface Wanted {
   readonly pressure_MPa: number | null;
 }
 
-/** What the target gives for a pass; final round and relaxation pass take the value of the last pass. */
-export function wantedOf(target: Pick<TargetEvidence, 'passes'> | null, pass: number): Wanted | null {
-  if (!target || target.passes.length === 0) return null;
-  return target.passes[Math.min(pass, target.passes.length) - 1] ?? null;
+/**
+ * What the target gives for a round, rising: one value, or the few of a pass with computed loads. Final round and
+ * relaxation pass take the full value.
+ */
+export function wantedOf(
+  make: Pick<MakeState, 'target'>,
+  { kind, pass }: Pick<Position, 'kind' | 'pass'>,
+): readonly Wanted[] {
+  const computed = kind === 'pass' ? computedPasses(make)?.[pass - 1] : undefined;
+  if (computed) {
+    const { level_percent: percent, setValues_Nm } = computed;
+    return setValues_Nm.map((torque_Nm) => ({ percent, torque_Nm, pressure_MPa: null }));
+  }
+  const passes = make.target?.passes ?? [];
+  const wanted = kind === 'pass' ? (passes[pass - 1] ?? passes.at(-1)) : passes.at(-1);
+  return wanted ? [wanted] : [];
 }

@@ -1,0 +1,70 @@
+import type { TighteningPlan } from '@seatwell/workflow';
+import { useFormat } from '../../format/format-provider.tsx';
+import { useText } from '../../texts/text-provider.tsx';
+import { Table } from '../../ui/table.tsx';
+import { useLimitName } from '../joint/use-limit-name.ts';
+import styles from './engineering.module.css';
+
+type Computed = Extract<TighteningPlan, { way: 'computed-loads' }>;
+
+/** Bolts in a row as a range: 1–6, 9. */
+function placesOf(bolts: readonly number[]): string {
+  const runs: [number, number][] = [];
+  for (const bolt of bolts) {
+    const last = runs.at(-1);
+    if (last && last[1] === bolt - 1) last[1] = bolt;
+    else runs.push([bolt, bolt]);
+  }
+  return runs.map(([from, to]) => (from === to ? String(from) : `${from}–${to}`)).join(', ');
+}
+
+/** Set values of each pass with the bolts that take them, and what comes of it. */
+export function ComputedPlan({ plan }: { readonly plan: Computed }) {
+  const text = useText('engineering');
+  const format = useFormat();
+  const limitName = useLimitName();
+  const rows = plan.passes.flatMap((pass, index) =>
+    pass.setValues_Nm
+      .map((torque_Nm, setValue) => ({
+        pass: index + 1,
+        torque_Nm,
+        bolts: placesOf(pass.steps.filter((step) => step.setValue === setValue).map(({ bolt }) => bolt)),
+      }))
+      .reverse(),
+  );
+  return (
+    <section className={styles.form}>
+      <Table
+        caption={text('computed-caption', { moves: format.count(plan.moves) })}
+        rows={rows}
+        rowKey={(row) => `${row.pass} ${row.torque_Nm}`}
+        onPhone="table"
+        columns={[
+          { key: 'pass', header: text('pass'), rowHeader: true, cell: (row) => format.count(row.pass) },
+          {
+            key: 'value',
+            header: text('set-value'),
+            numeric: true,
+            cell: (row) => format.quantity('torque', row.torque_Nm),
+          },
+          { key: 'bolts', header: text('places'), cell: (row) => row.bolts },
+        ]}
+      />
+      <p>
+        {text('computed-result', {
+          min: format.count(Math.round(plan.final.min)),
+          max: format.count(Math.round(plan.final.max)),
+          low: format.count(Math.round(plan.band.min)),
+          high: format.count(Math.round(plan.band.max)),
+          saved: format.count(plan.movesSaved),
+        })}
+      </p>
+      <p className={styles.soft}>
+        {text('computed-cap', {
+          cap: format.count(Math.round(plan.cap_percent)),
+          limit: limitName(plan.capGovernedBy),
+        })}
+      </p>
+    </section>
+  );
+}
