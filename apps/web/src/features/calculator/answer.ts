@@ -2,13 +2,16 @@ import {
   CalcRefusal,
   type Explained,
   type RefusalItem,
+  type Sensitivity,
   type TargetAnswer,
   type TighteningSequence,
+  targetSensitivities,
   targetWindow,
   tighteningSequence,
 } from '@seatwell/calc';
 import { type InputName, type Inputs, numberIn } from './inputs.ts';
-import { lookUp, missingInputs, sequenceRequest, targetRequest } from './request.ts';
+import { missingInputs } from './missing-inputs.ts';
+import { lookUp, sequenceRequest, targetRequest } from './request.ts';
 
 type Refused = { readonly refused: readonly RefusalItem[] };
 
@@ -29,6 +32,11 @@ export function calculate(inputs: Inputs): CalculatorAnswer {
     sequence:
       boltCount === undefined ? undefined : refusalOr(() => tighteningSequence(sequenceRequest(inputs, boltCount))),
   };
+}
+
+/** How window and target answer to each input; asked for only when somebody wants to see it. */
+export function sensitivitiesOf(inputs: Inputs): readonly Sensitivity[] | Refused {
+  return refusalOr(() => targetSensitivities({ request: targetRequest(inputs) }));
 }
 
 export function isRefused(answer: object): answer is Refused {
@@ -63,6 +71,31 @@ const inputOfPath: Readonly<Record<string, InputName>> = {
   'policy.scatter_percent': 'scatter_percent',
   'target.boltStress_MPa': 'boltStress_MPa',
   'flange.maximumBoltStress_MPa': 'flangeMaximum_MPa',
+  'flange.strength.outsideDiameter_mm': 'outside_mm',
+  'flange.strength.insideDiameter_mm': 'inside_mm',
+  'flange.strength.boltCircle_mm': 'boltCircle_mm',
+  'flange.strength.thickness_mm': 'thickness_mm',
+  'flange.strength.hub': 'hubLength_mm',
+  'flange.strength.hub.length_mm': 'hubLength_mm',
+  'flange.strength.hub.smallThickness_mm': 'hubSmall_mm',
+  'flange.strength.hub.largeThickness_mm': 'hubLarge_mm',
+  'flange.rotation.gasketLimit_deg': 'rotationLimit_deg',
+  'flange.rotation.flangeAtMaximum_deg': 'rotationAtMaximum_deg',
+  'flange.rotation.source': 'rotationSource',
+  'gasket.ribArea_mm2': 'ribArea_mm2',
+  'ring.pitchDiameter_mm': 'ringPitch_mm',
+  'ring.width_mm': 'ringWidth_mm',
+  'bolting.nut': 'nut',
+  'bolting.coating': 'coating',
+  'bolting.coatingMaximum_C': 'coatingMaximum_C',
+  'bolting.coatingSource': 'coatingSource',
+  'bolting.washers': 'washersPerBolt',
+  'bolting.washers.insideDiameter_mm': 'washerInside_mm',
+  'bolting.washers.outsideDiameter_mm': 'washerOutside_mm',
+  'bolting.washers.thickness_mm': 'washerThickness_mm',
+  'service.thermal.assemblyTemperature_C': 'assembly_C',
+  'service.thermal.boltExpansion_perK': 'boltExpansion_ppmK',
+  'service.thermal.flangeExpansion_perK': 'flangeExpansion_ppmK',
   'lubricant.nutFactor': 'nutFactor',
   'lubricant.threadFriction': 'threadFriction',
   'lubricant.bearingFriction': 'bearingFriction',

@@ -77,7 +77,7 @@ export function CalculatorPage() {
           {target !== undefined && isRefused(target) && (
             <Refused title={text('refused-target')} items={target.refused} />
           )}
-          {good && <TargetAnswerView answer={good} />}
+          {good && <TargetAnswerView answer={good} inputs={settled} />}
           {sequence !== undefined &&
             (isRefused(sequence) ? (
               <Refused title={text('refused-sequence')} items={sequence.refused} />

@@ -4,7 +4,8 @@ import { parseSearch, writeSearch } from '../../app/search-params.ts';
 import { calculate, inputOf, isRefused } from './answer.ts';
 import { example } from './example.ts';
 import { asInput, type Inputs, readChart, readInputs, readPasses, withInputs, writeChart } from './inputs.ts';
-import { missingInputs, targetRequest } from './request.ts';
+import { missingInputs } from './missing-inputs.ts';
+import { targetRequest } from './request.ts';
 
 const torqueOf = (inputs: Inputs) => {
   const { target } = calculate(inputs);

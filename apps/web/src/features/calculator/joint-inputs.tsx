@@ -9,6 +9,7 @@ import { useText } from '../../texts/text-provider.tsx';
 import { Select } from '../../ui/select.tsx';
 import styles from './calculator.module.css';
 import { ChoiceInput, EitherInput, InputGroup, PlainInput, QuantityInput, TextInput, useEntering } from './fields.tsx';
+import { BoltPartInputs, RotationInputs, StrengthInputs, ThermalInputs } from './limit-inputs.tsx';
 import { lookUp } from './request.ts';
 
 /** The flange, by its standard or by its bolts. */
@@ -73,6 +74,8 @@ export function FlangeInputs() {
           <TextInput name="flangeMaximumSource" optional />
         </div>
       </details>
+      <StrengthInputs />
+      <RotationInputs />
     </InputGroup>
   );
 }
@@ -96,22 +99,29 @@ export function GasketInputs() {
           .filter((value) => value !== 'none')
           .map((value) => ({ value, label: trade.word('family', value) }))}
       />
-      <div className={styles.pair}>
-        <QuantityInput
-          name="contactInside_mm"
-          quantity="length"
-          optional={gasket !== undefined}
-          hint={gasket && text('from-table', { value: format.quantity('length', gasket.contactInside_mm) })}
-        />
-        <QuantityInput
-          name="contactOutside_mm"
-          quantity="length"
-          optional={gasket !== undefined}
-          hint={gasket && text('from-table', { value: format.quantity('length', gasket.contactOutside_mm) })}
-        />
-      </div>
+      {inputs.family === 'ring-joint' ? (
+        <RingInputs />
+      ) : (
+        <div className={styles.pair}>
+          <QuantityInput
+            name="contactInside_mm"
+            quantity="length"
+            optional={gasket !== undefined}
+            hint={gasket && text('from-table', { value: format.quantity('length', gasket.contactInside_mm) })}
+          />
+          <QuantityInput
+            name="contactOutside_mm"
+            quantity="length"
+            optional={gasket !== undefined}
+            hint={gasket && text('from-table', { value: format.quantity('length', gasket.contactOutside_mm) })}
+          />
+        </div>
+      )}
       {gasket && <p className={styles.soft}>{gasket.source}</p>}
-      <PlainInput name="gasketCount" optional hint={text('gasket-count-hint')} />
+      <div className={styles.pair}>
+        <PlainInput name="gasketCount" optional hint={text('gasket-count-hint')} />
+        <PlainInput name="ribArea_mm2" unit="mm²" optional hint={text('rib-hint')} />
+      </div>
       {rows.length > 0 && (
         <Select
           label={text('site-gasket')}
@@ -143,6 +153,25 @@ export function GasketInputs() {
   );
 }
 
+/** A metal ring: no dimension of rings is held here, so they are entered. */
+function RingInputs() {
+  const text = useText('calculator');
+  const { inputs } = useEntering();
+  const { flange } = lookUp(inputs);
+  return (
+    <>
+      {flange?.ringGroove !== undefined && (
+        <p className={styles.soft}>{text('ring-of-flange', { ring: flange.ringGroove })}</p>
+      )}
+      <div className={styles.pair}>
+        <QuantityInput name="ringPitch_mm" quantity="length" />
+        <QuantityInput name="ringWidth_mm" quantity="length" />
+      </div>
+      <TextInput name="ringSource" hint={text('ring-hint')} />
+    </>
+  );
+}
+
 /** The bolting: grade and condition; its thread is that of the flange. */
 export function BoltingInputs() {
   const text = useText('calculator');
@@ -167,6 +196,11 @@ export function BoltingInputs() {
           <TextInput name="yieldSource" optional />
         </div>
       </details>
+      <BoltPartInputs />
+      <div className={styles.pair}>
+        <QuantityInput name="grip_mm" quantity="length" optional hint={text('grip-hint')} />
+        <QuantityInput name="elasticModulus_MPa" quantity="stress" optional />
+      </div>
     </InputGroup>
   );
 }
@@ -188,6 +222,7 @@ export function ServiceInputs() {
           <QuantityInput name="moment_Nm" quantity="torque" optional />
         </div>
       </details>
+      <ThermalInputs />
       <EitherInput
         name="area"
         options={(['tensile', 'root'] as const).map((value) => ({ value, label: text(`area-${value}`) }))}

@@ -42,6 +42,10 @@ function useShownInput(): (name: InputName, inputs: Inputs) => string {
         return trade.word(name, entered);
       case 'friction':
         return text(entered === 'friction' ? 'friction-friction' : 'friction-nut-factor');
+      case 'strengthKind':
+        return text(entered === 'loose' ? 'strength-loose' : 'strength-integral');
+      case 'washersPerBolt':
+        return text(entered === '2' ? 'washers-2' : 'washers-1');
       case 'numbering':
         return text(entered === 'order' ? 'numbering-order' : 'numbering-clockwise');
       case 'area':

@@ -12,7 +12,9 @@ import {
   TIGHTENING_METHODS,
   type TighteningMethod,
 } from '@seatwell/calc';
+import { given } from './given.ts';
 import { type InputName, type Inputs, numberIn, readChart, readPasses } from './inputs.ts';
+import { coatingOf, contactOf, rotationOf, strengthOf, thermalOf, washersOf } from './limits-request.ts';
 
 /** What is looked up for the inputs, so that the screen can show it beside them. */
 export interface LookedUp {
@@ -38,45 +40,13 @@ export function lookUp(inputs: Inputs): LookedUp {
   }
 }
 
-/** The inputs that are still missing for a target, in the order of the screen. */
-export function missingInputs(inputs: Inputs): readonly InputName[] {
-  const { gasket } = lookUp(inputs);
-  const custom = inputs.standard === 'custom';
-  const needed: readonly (InputName | false)[] = [
-    'standard',
-    custom ? 'boltCount' : 'size',
-    custom ? 'thread' : 'rating',
-    'family',
-    gasket === undefined && 'contactInside_mm',
-    gasket === undefined && 'contactOutside_mm',
-    'seating_MPa',
-    'operating_MPa',
-    'target_MPa',
-    'maximum_MPa',
-    'gasketSource',
-    'grade',
-    'condition',
-    'pressure_MPa',
-    'temperature_C',
-    ...(inputs.friction === 'friction' ? (['threadFriction', 'bearingFriction'] as const) : (['nutFactor'] as const)),
-    'lubricantSource',
-    'method',
-    'leastShare_percent',
-    'mostShare_percent',
-  ];
-  return needed.filter((name): name is InputName => name !== false && inputs[name] === undefined);
-}
-
-/** A value under its name where there is one: optional inputs are left out and never undefined. */
-function given<Name extends string, Value>(name: Name, value: Value | undefined) {
-  return (value === undefined ? {} : { [name]: value }) as { readonly [Key in Name]?: Value };
-}
-
 function flangeOf(inputs: Inputs): TargetRequest['flange'] {
   const boltCount = numberIn(inputs, 'boltCount');
   const ceiling = {
     ...given('maximumBoltStress_MPa', numberIn(inputs, 'flangeMaximum_MPa')),
     ...given('maximumBoltStressSource', inputs.flangeMaximumSource),
+    ...given('strength', strengthOf(inputs)),
+    ...given('rotation', rotationOf(inputs)),
   };
   if (inputs.standard === 'custom') {
     return {
@@ -121,9 +91,9 @@ export function targetRequest(inputs: Inputs): TargetRequest {
     ...(grip === undefined ? {} : { clampedParts: [{ kind: 'stack', thickness_mm: grip }] }),
     gasket: {
       family: inputs.family ?? '',
-      contactOutside_mm: numberIn(inputs, 'contactOutside_mm') ?? gasket?.contactOutside_mm ?? Number.NaN,
-      contactInside_mm: numberIn(inputs, 'contactInside_mm') ?? gasket?.contactInside_mm ?? Number.NaN,
+      ...contactOf(inputs, gasket),
       ...given('count', numberIn(inputs, 'gasketCount')),
+      ...given('ribArea_mm2', numberIn(inputs, 'ribArea_mm2')),
       limits: {
         seating_MPa: number('seating_MPa'),
         operating_MPa: number('operating_MPa'),
@@ -139,6 +109,9 @@ export function targetRequest(inputs: Inputs): TargetRequest {
       ...given('yield_MPa', numberIn(inputs, 'yield_MPa')),
       ...given('yieldSource', inputs.yieldSource),
       ...given('elasticModulus_MPa', numberIn(inputs, 'elasticModulus_MPa')),
+      ...given('nut', inputs.nut),
+      ...coatingOf(inputs),
+      ...given('washers', washersOf(inputs)),
     },
     service: {
       pressure_MPa: number('pressure_MPa'),
@@ -146,6 +119,7 @@ export function targetRequest(inputs: Inputs): TargetRequest {
       ...given('testPressure_MPa', numberIn(inputs, 'testPressure_MPa')),
       ...given('axialForce_N', numberIn(inputs, 'axialForce_N')),
       ...given('moment_Nm', numberIn(inputs, 'moment_Nm')),
+      ...given('thermal', thermalOf(inputs)),
     },
     lubricant:
       inputs.friction === 'friction'

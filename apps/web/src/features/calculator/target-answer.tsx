@@ -11,12 +11,14 @@ import { useLimitName } from '../joint/use-limit-name.ts';
 import { WindowChart } from '../joint/window-chart.tsx';
 import { WindowTable } from '../joint/window-table.tsx';
 import styles from './calculator.module.css';
+import type { Inputs } from './inputs.ts';
+import { FlangeStresses, Sensitivities } from './more-answers.tsx';
 import { WorkingSteps } from './working-steps.tsx';
 
 type Answer = TargetAnswer & Explained;
 
 /** What the bolts are set to, between which limits, what governs, and how it was worked out. */
-export function TargetAnswerView({ answer }: { answer: Answer }) {
+export function TargetAnswerView({ answer, inputs }: { answer: Answer; inputs: Inputs }) {
   const text = useText('calculator');
   const format = useFormat();
   const limitName = useLimitName();
@@ -24,6 +26,7 @@ export function TargetAnswerView({ answer }: { answer: Answer }) {
   const [chosen, setChosen] = useState<boolean>();
   const asTable = chosen ?? phone;
   const [working, setWorking] = useState(false);
+  const [sensitive, setSensitive] = useState(false);
   const { target, spread, window } = answer;
   return (
     <>
@@ -60,6 +63,7 @@ export function TargetAnswerView({ answer }: { answer: Answer }) {
             { name: text('bolt-load'), value: format.quantity('load', target.boltLoad_N) },
             { name: text('gasket-stress'), value: format.quantity('stress', target.gasketStress_MPa) },
             { name: text('spread'), value: format.range('stress', spread.low_MPa, spread.high_MPa) },
+            { name: text('later'), value: answer.retightening.sentence },
             ...(answer.tool.acrossFlats_mm === undefined
               ? []
               : [{ name: text('socket'), value: format.quantity('length', answer.tool.acrossFlats_mm) }]),
@@ -82,9 +86,14 @@ export function TargetAnswerView({ answer }: { answer: Answer }) {
           <Button kind="quiet" expanded={working} onClick={() => setWorking(!working)}>
             {text(working ? 'hide-working' : 'show-working')}
           </Button>
+          <Button kind="quiet" expanded={sensitive} onClick={() => setSensitive(!sensitive)}>
+            {text(sensitive ? 'hide-sensitivities' : 'show-sensitivities')}
+          </Button>
         </span>
       </section>
       <Passes answer={answer} />
+      {answer.flangeStress && <FlangeStresses states={answer.flangeStress} />}
+      {sensitive && <Sensitivities inputs={inputs} />}
       {answer.warnings.length > 0 && (
         <Notice kind="attention" title={text('warnings')}>
           <ul>

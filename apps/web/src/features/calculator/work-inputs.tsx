@@ -72,17 +72,9 @@ export function MethodInputs() {
       />
       {inputs.method === 'hydraulic-wrench' && <WrenchChart />}
       {inputs.method === 'tensioner' && (
-        <div className={styles.pair}>
-          <PlainInput name="hydraulicArea_mm2" unit="mm²" optional hint={text('tensioner-hint')} />
-          <QuantityInput name="grip_mm" quantity="length" optional />
-        </div>
+        <PlainInput name="hydraulicArea_mm2" unit="mm²" optional hint={text('tensioner-hint')} />
       )}
-      {inputs.method === 'elongation' && (
-        <div className={styles.pair}>
-          <QuantityInput name="grip_mm" quantity="length" optional />
-          <QuantityInput name="elasticModulus_MPa" quantity="stress" optional />
-        </div>
-      )}
+      {inputs.method === 'elongation' && <p className={styles.soft}>{text('elongation-needs')}</p>}
     </InputGroup>
   );
 }
