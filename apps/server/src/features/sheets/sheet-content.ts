@@ -1,4 +1,5 @@
 import { gasketOf } from '@seatwell/workflow';
+import { computedLines, computedNotes } from './computed-passes.ts';
 import { type SheetBanner, sheetBanners, withheld } from './sheet-banners.ts';
 import { type SheetBoxes, sheetBoxes, signOffSteps } from './sheet-boxes.ts';
 import { boltingFacts, flangeFacts, placeFacts, procedureFacts, type SheetSection } from './sheet-facts.ts';
@@ -105,9 +106,9 @@ export function sheetContent(source: SheetSource, language: PaperLanguage = 'en'
         : null,
     passes: sheetPasses(source, sequence, texts),
     showsPump: method === 'hydraulic-wrench' || method === 'tensioner',
-    passNotes: passNotes(source, texts),
+    passNotes: [...computedNotes(source, texts), ...passNotes(source, texts)],
     sequence: {
-      lines: sequence?.lines ?? [],
+      lines: computedLines(source, sequence, texts) ?? sequence?.lines ?? [],
       notes: [
         ...(sequence && procedure && procedure.content.tools > 1 ? [texts.sequence.tools] : []),
         ...(sequence?.cautions ?? []),

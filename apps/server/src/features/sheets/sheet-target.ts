@@ -1,5 +1,6 @@
 import { CalcRefusal, convert, hydraulicPressure } from '@seatwell/calc';
 import { relaxationDemanded } from '@seatwell/workflow';
+import { computedRows } from './computed-passes.ts';
 import { withheld } from './sheet-banners.ts';
 import type { SheetRow, SheetSection } from './sheet-facts.ts';
 import { footPounds, printed } from './sheet-numbers.ts';
@@ -113,18 +114,21 @@ export function sheetPasses(source: SheetSource, sequence: SheetSequence | null,
   const { make, procedure } = source;
   const clear = withheld(source) === null;
   const percents = sequence?.passes.map(({ percent }) => percent) ?? procedure?.content.passPercents ?? [];
+  const setRow = (name: string, percent: string, torque_Nm: number | null, pressure_MPa: number | null): SheetPass => ({
+    name,
+    percent,
+    torque_Nm: torque_Nm === null ? texts.none : printed(torque_Nm),
+    torque_ftlbf: torque_Nm === null ? texts.none : footPounds(torque_Nm),
+    pump: clear ? pumpText(source, torque_Nm, pressure_MPa) : texts.none,
+  });
   const rowOf = (name: string, percent: number): SheetPass => {
     const set = clear ? make.target?.passes.find((pass) => pass.percent === percent) : undefined;
-    const torque_Nm = set?.torque_Nm ?? null;
-    return {
-      name,
-      percent: String(percent),
-      torque_Nm: torque_Nm === null ? texts.none : printed(torque_Nm),
-      torque_ftlbf: torque_Nm === null ? texts.none : footPounds(torque_Nm),
-      pump: clear ? pumpText(source, torque_Nm, set?.pressure_MPa ?? null) : texts.none,
-    };
+    return setRow(name, String(percent), set?.torque_Nm ?? null, set?.pressure_MPa ?? null);
   };
-  const rows = percents.map((percent, index) => rowOf(String(index + 1), percent));
+  const computed = computedRows(source, texts);
+  const rows = computed
+    ? computed.map(({ name, percent, torque_Nm }) => setRow(name, percent, torque_Nm, null))
+    : percents.map((percent, index) => rowOf(String(index + 1), percent));
   if (procedure?.content.finalRound) rows.push(rowOf(texts.passes.final, 100));
   if (procedure && relaxationWanted(source)) rows.push(rowOf(texts.passes.relaxation, 100));
   return rows;

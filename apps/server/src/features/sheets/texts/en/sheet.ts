@@ -184,12 +184,15 @@ export const sheet = {
       'Pump pressure for {tool} on gauge {gauge}, rounded to its division; the torque that results is in brackets.',
     pumpFill: 'Take the pump pressure from the chart of the tool that is used, write it in before the first bolt.',
     pumpFillTensioner: 'Tensioner: take the pressure from the tool’s own sheet and the engineer’s load, write it in.',
+    computedNote:
+      'Computed for this joint: the order of the bolts names the set value of each. A bolt goes to {cap} % of target at most on the way; simulated, all end at {low} to {high} %. No load certificate: a measured load overrides it.',
     noValues: 'no set values',
     notClear: 'Interrupted? The joint is PART TIGHT. Say so, and restart the pass from its first bolt.',
   },
   sequence: {
     title: 'Order of the bolts',
     passes: 'Pass {list}',
+    computed: 'Pass {pass}: {value} N·m',
     and: ' and ',
     tools: 'a + b: bolts tightened at the same time.',
     final: 'Final round',
