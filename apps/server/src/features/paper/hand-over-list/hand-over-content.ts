@@ -5,6 +5,9 @@ import { localTime } from '../../sheets/sheet-numbers.ts';
 import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
 import type { HandOverSource } from './load-hand-over.ts';
 
+/** More joints than these are not named twice on the list. */
+const MOST_NAMED = 12;
+
 interface Zero {
   readonly label: string;
   readonly count: number;
@@ -36,7 +39,9 @@ function zerosOf({ zeros, ...system }: SystemPage, { handOver, words }: SheetTex
     const what = [gasket ? words.fitting.gasket : null, bolts ? words.fitting.bolts : null];
     return `${tag} (${what.filter((each) => each !== null).join(', ')})`;
   });
-  const tags = system.notProven.map(({ tag, stage }) => `${tag} (${words.stage[stage]})`).join(', ');
+  const tags = system.notProven.map(({ tag, stage }) => `${tag} (${words.stage[stage]})`);
+  const some = tags.slice(0, MOST_NAMED).join(', ');
+  const notProven = tags.length > MOST_NAMED ? fill(handOver.andMore, { some, count: tags.length - MOST_NAMED }) : some;
   const blinds = system.temporaryBlindsIn.map(({ number, joint }) => (joint ? `${number} (${joint.tag})` : number));
   const zero = (label: string, count: number, which: string, mustBeZero = true) => ({
     label,
@@ -45,7 +50,7 @@ function zerosOf({ zeros, ...system }: SystemPage, { handOver, words }: SheetTex
     mustBeZero,
   });
   return [
-    zero(handOver.notProven, zeros.notProven, tags),
+    zero(handOver.notProven, zeros.notProven, notProven),
     zero(handOver.blindsIn, zeros.temporaryBlindsIn, blinds.join(', ')),
     zero(handOver.fittings, zeros.temporaryFittings, fitted.join(', ')),
     zero(handOver.unclosedA, zeros.unclosedA, items(system.unclosedA)),
@@ -84,7 +89,7 @@ function jointRow(joint: JointState, make: MakeState, source: HandOverSource, te
     words.stage[make.stage],
     make.workedBy.map(name).join(', ') || none,
     make.checkedBy ? `${name(make.checkedBy)}, ${at(make.checkedAt)}` : none,
-    `${words.proof[make.proof]}, ${at(make.provenAt)}`,
+    make.provenAt ? `${words.proof[make.proof]}, ${at(make.provenAt)}` : words.proof[make.proof],
     at(make.handedOverAt),
   ];
 }

@@ -6,6 +6,7 @@ export const HAND_OVER_TEMPLATE = `${PRELUDE}
 #let t = l.handOver
 #set text(size: 9pt)
 #set par(leading: 0.5em, spacing: 0.6em)
+#set list(marker: [–])
 #set table(inset: (x: 4pt, y: 3.2pt))
 #set page(
   paper: "a4", margin: (x: 12mm, top: 11mm, bottom: 13mm),

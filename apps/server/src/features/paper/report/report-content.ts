@@ -6,6 +6,7 @@ import { allUnclosedA, figureNames, inColumns, lineOf, unclosedA } from './repor
 
 /** More areas than these come together in one line: the report stays on its page. */
 const MOST_AREAS = 14;
+const MOST_PEOPLE = 8;
 
 /** The progress report as it will be printed: one page. */
 export interface ReportContent {
@@ -19,6 +20,7 @@ export interface ReportContent {
   readonly sum: { readonly name: string; readonly figures: readonly number[] };
   readonly before: readonly string[];
   readonly signOffs: readonly { readonly what: string; readonly by: string; readonly count: number }[];
+  readonly people: readonly string[];
   readonly unplanned: string | null;
 }
 
@@ -34,6 +36,23 @@ function areaLines(source: ReportSource, { report }: SheetTexts): ReportContent[
     ...shown.map((row) => line(row.area ? `${row.area.code} ${row.area.name}` : report.noArea, [row])),
     ...(rest.length > 0 ? [line(fill(report.more, { count: rest.length }), rest)] : []),
   ];
+}
+
+/** Who may soon not work any more, each once, the soonest first. */
+function lapsing(areas: readonly AreaProgress[], { report, words, someone }: SheetTexts): string[] {
+  const all = areas.flatMap(({ people }) => people.lapsing);
+  const lines = all
+    .toSorted((a, b) => (a.validThrough < b.validThrough ? -1 : 1))
+    .map(({ person, qualifiedFor, validThrough }) =>
+      fill(report.person, {
+        name: person.name ?? someone,
+        what: words.qualifiedFor[qualifiedFor as keyof typeof words.qualifiedFor] ?? qualifiedFor,
+        day: validThrough,
+      }),
+    );
+  const unique = [...new Set(lines)];
+  const rest = unique.length - MOST_PEOPLE;
+  return rest > 0 ? [...unique.slice(0, MOST_PEOPLE), fill(report.morePeople, { count: rest })] : unique;
 }
 
 /** What the report says, from the answers that its screen shows. */
@@ -69,6 +88,7 @@ export function reportContent(source: ReportSource, language: PaperLanguage = 'e
       by: role === null ? '' : report.roles[role],
       count: waiting,
     })),
+    people: lapsing(areas, sheetTexts(language)),
     unplanned: today.curve.unplanned > 0 ? count(report.unplanned, today.curve.unplanned) : null,
   };
 }

@@ -42,7 +42,10 @@ export const REPORT_TEMPLATE = `${PRELUDE}
 #if d.unplanned != none { linebreak(); small(d.unplanned) }
 #v(2pt)
 #grid(columns: (1fr, 1fr), column-gutter: 8mm,
-  { heading-line(t.before, above: 4pt); set list(spacing: 4pt, marker: [–]); list(..d.before) },
+  { heading-line(t.before, above: 4pt); set list(spacing: 4pt, marker: [–]); list(..d.before)
+    heading-line(t.people)
+    if d.people.len() == 0 { t.noPeople } else { list(..d.people) }
+  },
   {
     heading-line(t.signOffs, above: 4pt)
     if d.signOffs.len() == 0 { "0" } else {

@@ -52,17 +52,13 @@ export function testContent(source: TestSheetSource, language: PaperLanguage = '
   const texts = sheetTexts(language);
   const { testSheet } = texts;
   const { pack, timeZone, printedAt } = source;
-  const against = pack.stoppers.filter(({ code }) => code !== 'release-not-signed').length;
   return {
     recordedAt: pack.readings.at(-1)?.readAt ?? pack.releasedAt ?? printedAt,
     number: pack.number,
     head: `${source.site} · ${source.shutdown}`,
     version: fill(texts.version, { version: pack.version, printed: localTime(printedAt, timeZone) }),
     address: source.address,
-    banner:
-      pack.released === null
-        ? { heading: testSheet.notReleased, text: fill(testSheet.notReleasedText, { count: against }) }
-        : null,
+    banner: pack.released === null ? { heading: testSheet.notReleased, text: testSheet.notReleasedText } : null,
     test: testFacts(source, texts),
     exclusion: exclusion(source, texts),
     release: releaseFacts(source, texts),

@@ -11,6 +11,7 @@ export const handOver = {
   fittings: 'Joints with temporary gasket or bolts',
   unclosedA: 'A items not closed',
   unclosedB: 'B items not closed (handed over with them)',
+  andMore: '{some} … and {count} more, in the list below',
   notReady: 'NOT READY TO BE HANDED OVER',
   notReadyText: 'What must be zero is not: {what}.',
   reconciled: 'Joints reconciled',

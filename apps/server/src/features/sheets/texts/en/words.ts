@@ -7,6 +7,7 @@ import type {
   MakePurpose,
   ProcedureContent,
   ProofWay,
+  QualifiedFor,
   Stage,
   WorkScope,
 } from '@seatwell/contract';
@@ -135,6 +136,16 @@ export const words = {
     'blind-flange': 'blind flange',
     'test-blind': 'test blind',
   },
+  qualifiedFor: {
+    disassembly: 'disassembly',
+    assembly: 'assembly',
+    'face-inspection': 'inspection of faces',
+    'torque-wrench': 'torque wrench',
+    'hydraulic-wrench': 'hydraulic wrench',
+    tensioner: 'tensioner',
+    elongation: 'elongation',
+    testing: 'testing',
+  } satisfies Record<QualifiedFor, string>,
   voidWhy: {
     merged: 'merged into another joint',
     duplicate: 'duplicate',
