@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { id, instant } from './primitives.ts';
+import { fileHash, id, instant } from './primitives.ts';
 
 /** What binds a signature: the secret, typed again, and what the person says by signing. */
 export const signatureInput = z.strictObject({
@@ -28,7 +28,13 @@ const shared = {
 
 /** The envelope of a command; `payload` is the event's own schema. */
 export const commandEnvelope = <T extends z.ZodType>(payload: T) =>
-  z.strictObject({ ...shared, makeId: id.nullable().default(null), payload });
+  z.strictObject({
+    ...shared,
+    makeId: id.nullable().default(null),
+    /** photo of the paper that the work was written on before it was entered; facts only */
+    paperForm: fileHash.nullable().default(null),
+    payload,
+  });
 
 const batchRow = <T extends z.ZodType>(payload: T) =>
   z.strictObject({

@@ -60,6 +60,8 @@ export interface Evidence {
   readonly sampleDrawn?: boolean;
   readonly shiftEnd?: string;
   readonly lotKey?: string;
+  /** hash of the photo of the paper form that the fact was entered from */
+  readonly paperForm?: string;
   /** on the joint of the register that a found joint turned out to be */
   readonly merged?: MergedWork;
 }

@@ -37,6 +37,7 @@ export interface CommandOptions {
   readonly performedBy?: readonly string[];
   readonly at?: string;
   readonly alreadyDone?: boolean;
+  readonly paperForm?: string;
   readonly eventId?: string;
   readonly secret?: string | null;
 }
@@ -102,6 +103,7 @@ function envelope(plant: Plant, type: EventType, subjectId: string, options: Com
     performedBy: options.performedBy ?? [],
     versionSeen: options.versionSeen ?? null,
     alreadyDone: options.alreadyDone ?? false,
+    ...(options.paperForm ? { paperForm: options.paperForm } : {}),
     signature:
       CATALOGUE[type].signed && options.secret !== null
         ? { secret: options.secret ?? PASSWORD, meaning: CATALOGUE[type].effect }

@@ -3,6 +3,7 @@ import { gasketSpecification, procedureContent } from '../events/index.ts';
 import {
   checkingLevel,
   criticality,
+  fileHash,
   id,
   instant,
   makePurpose,
@@ -114,6 +115,8 @@ export const historyEntry = z.object({
   payload: z.unknown(),
   /** rules that only flagged, accepted with it */
   flags: z.array(z.string()),
+  /** photo of the paper form that it was entered from */
+  paperForm: fileHash.nullable(),
   /** the few values that a sentence about it needs */
   data: sentenceData,
 });

@@ -99,6 +99,7 @@ export function historyEntries(
     amends: row.amends,
     payload: row.payload,
     flags: [...(row.evidence.flags ?? [])],
+    paperForm: row.evidence.paperForm ?? null,
     data: historyData(row.type, row.payload, toolTags),
   }));
 }

@@ -10,6 +10,7 @@ import { loadShutdown } from '../shutdowns/load-shutdown.ts';
 import type { Decide, DecisionInput, Recording } from './decision.ts';
 import { refuseOtherSubject } from './refuse-other-subject.ts';
 import { decisionFor } from './registry.ts';
+import { requirePaperForm } from './require-paper-form.ts';
 import { applyRollup } from './rollup.ts';
 import { signatureOf } from './signature.ts';
 import { workTime } from './work-time.ts';
@@ -34,6 +35,7 @@ export interface Command<T extends EventType = EventType> {
   readonly performedBy: readonly string[];
   readonly versionSeen: number | null;
   readonly alreadyDone: boolean;
+  readonly paperForm?: string | null;
   readonly signature: { readonly secret: string; readonly meaning: string } | null;
   readonly payload: Payload<T>;
 }
@@ -106,6 +108,7 @@ export async function recordInTransaction<T extends EventType>(
     signed,
     shutdown,
   };
+  await requirePaperForm(tx, actor.siteId, kind, command.paperForm ?? null);
   const decide = decisionFor(type) as Decide<T>;
   const recording = await decide(input);
   const signature = signed ? await signatureOf(tx, actor, type, command, now) : null;
@@ -151,7 +154,7 @@ async function append<T extends EventType>(
     workTime: input.workTime,
     recordedAt: input.now,
     payload: recording.storedPayload ?? command.payload,
-    evidence: recording.evidence ?? {},
+    evidence: { ...recording.evidence, ...(command.paperForm ? { paperForm: command.paperForm } : {}) },
     signature,
     reviewCodes,
     amends: recording.amends ?? null,
@@ -169,6 +172,7 @@ interface Sent {
   readonly clockOffset_ms?: unknown;
   readonly device?: unknown;
   readonly alreadyDone?: unknown;
+  readonly paperForm?: unknown;
 }
 
 /** What names a person: after an erasure a hash of it could be tried out name by name, so that none is kept. */
@@ -195,13 +199,16 @@ export function commandHash(actor: Actor, target: StreamTarget, type: string, co
     clockOffset_ms: _off,
     device: _by,
     alreadyDone: _done,
+    paperForm,
     ...said
   } = command as Sent;
+  // Left out where there is none, as in commands from before there were paper forms.
+  const bound = paperForm ? { ...said, paperForm } : said;
   return contentHash({
     account: actor.accountId,
     stream: target.shutdownId,
     type,
-    said: withoutNames(type, said),
+    said: withoutNames(type, bound),
     meaning: signature?.meaning ?? null,
   });
 }
