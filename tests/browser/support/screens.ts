@@ -45,6 +45,7 @@ export const screens: readonly Screen[] = [
   { route: '/site/people', name: 'people', as: 'coordinator' },
   { route: '/site/people/$personId', name: 'person', as: 'coordinator' },
   { route: '/site/accounts', name: 'accounts', as: 'administrator' },
+  { route: '/site/server', name: 'server', as: 'administrator' },
   { route: '/site/tools', name: 'tools', as: 'inspector' },
   { route: inShutdown('/import'), name: 'import', as: 'coordinator' },
   { route: inShutdown(''), name: 'shutdown-start', as: 'technician' },

@@ -42,6 +42,7 @@ export const addresses = {
   procedures: (query: Query = {}) => withQuery('/site/procedures', query),
   procedure: (procedureId: string, query: Query = {}) => withQuery(`/site/procedures/${procedureId}`, query),
   accounts: () => '/site/accounts',
+  server: () => '/site/server',
   data: (query: Query = {}) => withQuery('/site/data', query),
   calculate: (query: Query = {}) => withQuery('/calculate', query),
   simulate: (query: Query = {}) => withQuery('/calculate/simulation', query),

@@ -8,6 +8,7 @@ import type {
   JointPage,
   LubricantsAnswer,
   MakerTorquesAnswer,
+  OperatorStatus,
   PackPage,
   PacksAnswer,
   PeopleAnswer,
@@ -67,6 +68,11 @@ export const punchItemsQuery = (shutdownId: string, closed: 'no' | 'yes' | 'any'
 export const personQuery = (personId: string) => siteRead<PersonPage>(`/people/${personId}`);
 export const peopleQuery = siteRead<PeopleAnswer>('/people');
 export const accountsQuery = siteRead<AccountsAnswer>('/accounts');
+/** Read again while it is looked at: most of it is no event. */
+export const operatorStatusQuery = queryOptions({
+  ...siteRead<OperatorStatus>('/operator/status'),
+  refetchInterval: 15_000,
+});
 export const toolsQuery = siteRead<ToolsAnswer>('/tools');
 export const toolJointsQuery = (toolId: string) => siteRead<ToolJointsAnswer>(`/tools/${toolId}/joints`);
 export const proceduresQuery = siteRead<ProceduresAnswer>('/procedures');

@@ -11,7 +11,7 @@ import { type ThemeChoice, useTheme } from '../ui/theme.tsx';
 import { addresses } from './addresses.ts';
 import { request } from './api-client.ts';
 import { ErrorNotice } from './error-notice.tsx';
-import { useMe, useSavePreferences } from './session.ts';
+import { useMay, useMe, useSavePreferences } from './session.ts';
 import styles from './shell.module.css';
 import { useGo } from './use-go.ts';
 
@@ -40,6 +40,7 @@ function OwnSettings({ onLeave }: { onLeave: () => void }) {
   const me = useMe();
   const theme = useTheme();
   const save = useSavePreferences();
+  const may = useMay();
   const { language, changeLanguage } = useLanguage();
   const languageName = (code: string) => new Intl.DisplayNames([code], { type: 'language' }).of(code) ?? code;
   return (
@@ -90,6 +91,11 @@ function OwnSettings({ onLeave }: { onLeave: () => void }) {
         <Link href={addresses.shutdowns()} onClick={onLeave}>
           {text('other-shutdown')}
         </Link>
+        {may('operate') && (
+          <Link href={addresses.server()} onClick={onLeave}>
+            {text('operating')}
+          </Link>
+        )}
       </p>
       <SignOut />
     </div>

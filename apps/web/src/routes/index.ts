@@ -8,6 +8,7 @@ import { importRoute } from './import.ts';
 import { jointRoute } from './joint.ts';
 import { meRoute } from './me.ts';
 import { myJointsRoute } from './my-joints.ts';
+import { operatingRoute } from './operating.ts';
 import { areasRoute, foundJointsRoute, reportRoute, reviewsRoute, todayRoute } from './overview.ts';
 import {
   blindsRoute,
@@ -50,6 +51,7 @@ export const routeTree = rootRoute.addChildren([
     personRoute,
     accountsRoute,
     toolsRoute,
+    operatingRoute,
     shutdownRoute.addChildren([
       importRoute,
       shutdownStartRoute,

@@ -1,0 +1,32 @@
+import type { OperatorStatus } from '@seatwell/contract';
+import { useFormat } from '../../format/format-provider.tsx';
+import { useText } from '../../texts/text-provider.tsx';
+import { Table } from '../../ui/table.tsx';
+import styles from './operating.module.css';
+
+/** The head of each stream, to be kept elsewhere. */
+export function StreamsBlock({ streams }: { streams: OperatorStatus['streams'] }) {
+  const text = useText('operating');
+  const format = useFormat();
+  return (
+    <section className={styles.block}>
+      <Table
+        caption={text('streams')}
+        rows={streams}
+        rowKey={(stream) => stream.streamId}
+        onPhone="cards"
+        columns={[
+          { key: 'name', header: text('stream'), rowHeader: true, cell: (stream) => stream.name },
+          { key: 'events', header: text('events'), numeric: true, cell: (stream) => format.count(stream.sequence) },
+          { key: 'changed', header: text('last'), cell: (stream) => format.dayTime(stream.changedAt) },
+          {
+            key: 'head',
+            header: text('head'),
+            cell: (stream) => <code className={styles.long}>{stream.root}</code>,
+          },
+        ]}
+      />
+      <p className={styles.soft}>{text('head-detail')}</p>
+    </section>
+  );
+}
