@@ -139,6 +139,8 @@ export interface RuleContext {
   readonly elsewhereAtTheSameTime: readonly string[];
   /** joints of the same lot (pack, crew, procedure, shift) with a rejected check, by tag */
   readonly lotRejections: readonly string[];
+  /** whether QC has checked any make of the lot; null = nobody asked */
+  readonly lotSampled: boolean | null;
   readonly unclosedPunchA: number;
   /** the joint that a found joint is merged with, and its make to work on; null = there is none with this id */
   readonly mergeInto?: { readonly joint: JointState; readonly make: MakeState | null } | null;

@@ -81,6 +81,17 @@ const spoilt = (what: 'boundaryWalked' | 'blindsRated' | 'reliefValvesOut'): Rul
     satisfied: { first: (tale) => tale.tell('pack-released') },
   });
 
+/** A joint of a sampled lot of its own that QC did not draw, tested. */
+async function undrawn(shutdown: Shutdown): Promise<Tale> {
+  for (let joints = 0; joints < 40; joints += 1) {
+    const tale = await taleTo(shutdown, 'tight', { criticality: 'B' });
+    if ((await tale.make()).sampleDrawn) continue;
+    await tale.tell('checked', { by: shutdown.chargehand, change: { level: 'chargehand' } });
+    return tale.goOn('tested', 'checked');
+  }
+  throw new Error('Of forty joints every one was drawn.');
+}
+
 const notHeld = { held_min: 12 };
 
 export const PROVEN_CASES: RuleCases = {
@@ -129,6 +140,11 @@ export const PROVEN_CASES: RuleCases = {
       },
     },
     satisfied: { first: (tale) => tale.tell('test-reading') },
+  }),
+  'proven.lot-sampled': asked('proven', undrawn, {
+    satisfied: {
+      first: (tale) => tale.tell('checked', { by: tale.shutdown.inspector, change: { level: 'sample' } }),
+    },
   }),
   'proven.closure-witnessed': asked('proven', at('checked', { makes: [{ proof: 'exempt-closure' }] }), {
     fires: { says: { change: { packId: null } } },

@@ -1,6 +1,7 @@
 import type { Payload } from '@seatwell/contract';
 import type { RuleContext } from '../context.ts';
 import { relaxationDue, unclearedTools } from '../derived/flags.ts';
+import { demandedLevel } from '../derived/makes.ts';
 import { READINESS } from './readiness.ts';
 import { type Finding, list, type Rule, rule } from './rule.ts';
 
@@ -130,6 +131,19 @@ const ownProofRules: readonly Rule[] = [
       if (!last) return { detail: 'No reading at test pressure has a result for this joint.' };
       return last.result === 'leak' ? { detail: 'The last result of this joint is a leak.' } : null;
     },
+  }),
+  rule({
+    ...proven,
+    code: 'proven.lot-sampled',
+    sentence: 'QC has checked at least one make of a lot that is sampled.',
+    why: 'The draw goes joint by joint: of a small lot it may have drawn none.',
+    remedy: 'QC chooses one make of the lot and checks it.',
+    clearedBy: ['inspector'],
+    severity: 'flag',
+    test: (_payload, { joint, make, settings, lotSampled }) =>
+      lotSampled === false && demandedLevel(joint, make, settings) === 'sample'
+        ? { detail: `No make of the lot ${make.lotKey ?? ''} was checked by QC.`, limit: 'at least one' }
+        : null,
   }),
   rule({
     ...proven,

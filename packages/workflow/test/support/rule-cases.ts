@@ -455,6 +455,12 @@ export const RULE_CASES: Readonly<Record<string, RuleCase>> = {
       change: { way: 'exempt-closure', packId: null },
     },
   ),
+  'proven.lot-sampled': at(
+    'checked',
+    'proven',
+    { around: { lotSampled: false } },
+    { story: () => toldTo('checked', ofCriticality('B')), around: { lotSampled: true } },
+  ),
   'proven.boundary-walked': at('checked', 'proven', { around: withRelease({ boundaryWalked: false }) }),
   'proven.blinds-rated': at('checked', 'proven', { around: withRelease({ blindsRated: false }) }),
   'proven.relief-valves-out': at('checked', 'proven', { around: withRelease({ reliefValvesOut: false }) }),

@@ -180,6 +180,7 @@ export const surroundings: Surroundings = {
   boltsInPass: null,
   elsewhereAtTheSameTime: [],
   lotRejections: [],
+  lotSampled: null,
   unclosedPunchA: 0,
 };
 

@@ -185,6 +185,25 @@ export class FactsLoader {
     return rows.map((row) => row.tag);
   }
 
+  /** Whether QC has checked any make of a lot, whatever became of it. */
+  lotSampled(lotKey: string): Promise<boolean> {
+    return this.#once(`lot sampled ${lotKey}`, async () => {
+      const { rows } = await this.#tx.query<{ sampled: boolean }>({
+        name: 'facts-lot-sampled',
+        text: `WITH lot AS (SELECT joint_id, make_id FROM make WHERE site_id = $1 AND shutdown_id = $2 AND lot_key = $3)
+          SELECT EXISTS (
+              SELECT FROM lot JOIN event e ON e.site_id = $1 AND e.stream_id = $2 AND e.joint_id = lot.joint_id
+                AND e.make_id = lot.make_id AND e.type = 'checked' AND e.payload ->> 'level' = ANY($4::text[]))
+            OR EXISTS (
+              SELECT FROM lot JOIN event_row r ON r.site_id = $1 AND r.stream_id = $2 AND r.joint_id = lot.joint_id
+                AND r.make_id = lot.make_id AND r.payload ->> 'level' = ANY($4::text[])
+              JOIN event e ON e.site_id = r.site_id AND e.event_id = r.event_id AND e.type = 'checked') AS sampled`,
+        values: [this.#siteId, this.#shutdownId, lotKey, ['sample', 'every', 'witness']],
+      });
+      return rows[0]?.sampled ?? false;
+    });
+  }
+
   async unclosedPunchA(jointId: string): Promise<number> {
     const { rows } = await this.#tx.query<{ count: number }>({
       name: 'facts-punch-a',

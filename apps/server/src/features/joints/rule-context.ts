@@ -105,6 +105,7 @@ export async function ruleContext(
         ? await facts.elsewhere(joint.jointId, input.performedBy, says.startedAt, says.endedAt)
         : [],
     lotRejections: input.type === 'checked' ? await facts.lotRejections(make.lotKey, make.makeId) : [],
+    lotSampled: input.type === 'proven' && make.lotKey ? await facts.lotSampled(make.lotKey) : null,
     unclosedPunchA: ASK_PUNCH_ITEMS.includes(input.type) ? await facts.unclosedPunchA(joint.jointId) : 0,
     ...around,
   };
