@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   CalcRefusal,
+  crewTable,
   kitList,
   studLength,
   type TargetRequest,
@@ -175,5 +176,40 @@ describe('two gaskets, pass-partition ribs and the rule of retightening', () => 
     expect(targetWindow(EXAMPLE_TARGET).retightening).toMatchObject({ afterHot: 'in-site-window' });
     const fibre = gasketed({ family: 'fibre-sheet' });
     expect(targetWindow(fibre).retightening).toMatchObject({ afterHot: 'never-after-hot', relaxationPass: true });
+  });
+});
+
+describe('the table that crews use', () => {
+  const rows = [
+    { standard: 'ASME-B16.5', size: 'NPS8', rating: '300', boltStress_MPa: 200 },
+    { standard: 'EN-1092-1', size: 'DN65', rating: 'PN16', boltStress_MPa: 200 },
+  ];
+  const table = (method: 'torque-wrench' | 'tensioner') =>
+    crewTable({
+      rows,
+      area: 'root',
+      method,
+      lubricant: { nutFactor: 0.16, source: 'test data' },
+      passPercents: [30, 70, 100],
+    });
+
+  it('has the torques that the target of the same stress has', () => {
+    const target = targetWindow({ ...EXAMPLE_TARGET, target: { boltStress_MPa: 200 }, passPercents: [30, 70, 100] });
+    const [row] = table('torque-wrench');
+    if (row === undefined || 'refused' in row) throw new Error('refused');
+    expect(row.passes.map(({ percent, torque_Nm }) => ({ percent, torque_Nm }))).toEqual(target.passes);
+    expect(row).toMatchObject({ boltCount: 12, boltThread: '7/8-9 UNC', acrossFlats_mm: 36.51 });
+    expect(row.boltLoad_N).toBeCloseTo(target.target.boltLoad_N, 6);
+  });
+
+  it('says why a row cannot be printed, and has loads only where no nut is turned', () => {
+    const [steel, open] = table('tensioner');
+    expect(steel !== undefined && 'passes' in steel && steel.passes[2]?.torque_Nm).toBeUndefined();
+    expect(open).toMatchObject({ refused: expect.stringContaining('4 by agreement') });
+  });
+
+  it('refuses percents that are none', () => {
+    const none = { rows, area: 'root', method: 'tensioner', lubricant: { nutFactor: 0.16, source: 'x' } } as const;
+    expect(refused(() => crewTable({ ...none, passPercents: [0, 100] }))).toEqual(['out-of-range passPercents.0']);
   });
 });

@@ -53,7 +53,7 @@ export function DataPage() {
             value: 'tables',
             label: text('target-tables'),
             count: count(tables.rows),
-            content: <TargetTablesPanel answer={tables} />,
+            content: <TargetTablesPanel answer={tables} tableId={textOf(search.table)} />,
           },
           {
             value: 'torques',

@@ -1,19 +1,24 @@
 import type { TargetTablesAnswer } from '@seatwell/contract';
 import { useState } from 'react';
+import { addresses } from '../../app/addresses.ts';
 import { reasonAgainst } from '../../app/sign.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
+import { Link } from '../../ui/link.tsx';
 import { Table } from '../../ui/table.tsx';
 import styles from './engineering.module.css';
 import { TargetTableForm } from './target-table-form.tsx';
+import { TargetTableSheet } from './target-table-sheet.tsx';
 
 /** Tables that were approved once for a family of joints. */
-export function TargetTablesPanel({ answer }: { answer: TargetTablesAnswer }) {
+export function TargetTablesPanel({ answer, tableId }: { answer: TargetTablesAnswer; tableId: string | undefined }) {
   const text = useText('engineering');
   const format = useFormat();
   const [making, setMaking] = useState(false);
   const against = reasonAgainst(answer.actions, 'target-table-approved');
+  const shown = answer.rows.find((row) => row.tableId === tableId);
+  if (shown) return <TargetTableSheet table={shown} />;
   return (
     <div className={styles.form}>
       {making ? (
@@ -32,7 +37,12 @@ export function TargetTablesPanel({ answer }: { answer: TargetTablesAnswer }) {
         rowKey={(row) => row.tableId}
         empty={text('no-table')}
         columns={[
-          { key: 'name', header: text('name'), rowHeader: true, cell: (row) => row.name },
+          {
+            key: 'name',
+            header: text('name'),
+            rowHeader: true,
+            cell: (row) => <Link href={addresses.data({ part: 'tables', table: row.tableId })}>{row.name}</Link>,
+          },
           { key: 'grade', header: text('grade'), cell: (row) => row.content.boltGrade },
           { key: 'rows', header: text('rows'), numeric: true, cell: (row) => format.count(row.content.rows.length) },
           {
