@@ -75,17 +75,25 @@ function AttentionNotice({ attention }: { attention: Attention }) {
         />
       );
     case 'backup-failed':
-    case 'verification-failed':
-      return (
-        <Notice kind="stop" title={text(attention.what, { shown: format.count(attention.run.problems ?? 0) })}>
-          <ul>
-            {attention.run.findings.slice(0, 5).map((finding) => (
-              <li key={finding}>{finding}</li>
-            ))}
-          </ul>
-        </Notice>
-      );
+      return <Found title={text('backup-failed')} findings={attention.run.findings} />;
+    case 'verification-failed': {
+      const problems = attention.run.problems ?? 0;
+      const title = text('verification-failed', { count: problems, shown: format.count(problems) });
+      return <Found title={title} findings={attention.run.findings} />;
+    }
   }
+}
+
+function Found({ title, findings }: { title: string; findings: readonly string[] }) {
+  return (
+    <Notice kind="stop" title={title}>
+      <ul>
+        {findings.slice(0, 5).map((finding) => (
+          <li key={finding}>{finding}</li>
+        ))}
+      </ul>
+    </Notice>
+  );
 }
 
 function Facts({ status }: { status: OperatorStatus }) {
