@@ -53,7 +53,7 @@ export function HandOverPage() {
           count: open,
         })}
         documentTitle={system.code}
-        over={<Link href={addresses.areas(shutdownId)}>{text('to-areas')}</Link>}
+        over={<Link href={addresses.systems(shutdownId)}>{text('to-systems')}</Link>}
         sub={system.name}
       />
       <Zero
