@@ -29,6 +29,18 @@ export const addresses = {
   /** the joint sheet, a PDF of the server */
   sheet: (shutdownId: string, jointId: string, query: Query = {}) =>
     withQuery(`/api/v1/shutdowns/${shutdownId}/joints/${jointId}/sheet.pdf`, query),
+  /** other papers, PDFs of the server */
+  tag: (shutdownId: string, jointId: string, query: Query = {}) =>
+    withQuery(`/api/v1/shutdowns/${shutdownId}/joints/${jointId}/tag.pdf`, query),
+  recordForm: (shutdownId: string, jointId: string, query: Query = {}) =>
+    withQuery(`/api/v1/shutdowns/${shutdownId}/joints/${jointId}/record-form.pdf`, query),
+  testSheet: (shutdownId: string, packId: string, query: Query = {}) =>
+    withQuery(`/api/v1/shutdowns/${shutdownId}/packs/${packId}/test-sheet.pdf`, query),
+  handOverList: (shutdownId: string, systemId: string) =>
+    `/api/v1/shutdowns/${shutdownId}/systems/${systemId}/hand-over-list.pdf`,
+  reportPaper: (shutdownId: string) => `/api/v1/shutdowns/${shutdownId}/report.pdf`,
+  handOut: (procedureId: string, revision: number) =>
+    `/api/v1/procedures/${procedureId}/revisions/${revision}/hand-out.pdf`,
   editJoint: (shutdownId: string, jointId: string) => `/shutdowns/${shutdownId}/joints/${jointId}/edit`,
   target: (shutdownId: string, jointId: string, query: Query = {}) =>
     withQuery(`/shutdowns/${shutdownId}/joints/${jointId}/target`, query),

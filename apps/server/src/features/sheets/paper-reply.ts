@@ -1,13 +1,14 @@
+import { language } from '@seatwell/contract';
 import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import type { Database } from '../../platform/database/pool.ts';
 import { requireActor } from '../../platform/sign-in/plugin.ts';
-import { PAPER_LANGUAGES, type PaperLanguage, paperLanguage } from './texts/sheet-texts.ts';
+import { type PaperLanguage, paperLanguage } from './texts/sheet-texts.ts';
 
 /** The action that every paper takes. */
 export const printing = { action: 'print-sheets' } as const;
 
-export const inLanguage = z.object({ language: z.enum(PAPER_LANGUAGES).optional() });
+export const inLanguage = z.object({ language: language.optional() });
 
 /** Protocol and host under which the screens are found. */
 export const originOf = (request: FastifyRequest): string => `${request.protocol}://${request.host}`;

@@ -7,6 +7,7 @@ import { shutdownRead } from '../../app/reads.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
+import { Button } from '../../ui/button.tsx';
 import { Link } from '../../ui/link.tsx';
 import { PageHeader } from '../../ui/page-header.tsx';
 import { ListSigning } from '../signing/list-signing.tsx';
@@ -55,6 +56,13 @@ export function HandOverPage() {
         documentTitle={system.code}
         over={<Link href={addresses.systems(shutdownId)}>{text('to-systems')}</Link>}
         sub={system.name}
+        actions={
+          <Button
+            onClick={() => window.open(addresses.handOverList(shutdownId, system.systemId), '_blank', 'noopener')}
+          >
+            {text('print-list')}
+          </Button>
+        }
       />
       <Zero
         title={text('not-proven', { count: zeros.notProven })}

@@ -1,4 +1,6 @@
+import { LANGUAGES, type Language } from '@seatwell/contract';
 import { useMutation } from '@tanstack/react-query';
+import { useState } from 'react';
 import { request } from '../../app/api-client.ts';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { useServerJob, whyFailed } from '../../app/use-server-job.ts';
@@ -10,6 +12,10 @@ import { Dialog } from '../../ui/dialog.tsx';
 import { Link } from '../../ui/link.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { ProgressBar } from '../../ui/progress-bar.tsx';
+import { RadioCards } from '../../ui/radio-cards.tsx';
+import { Select } from '../../ui/select.tsx';
+import { LabelFields } from './label-fields.tsx';
+import { completeSizes, LABEL_SHEETS, type LabelSheet, noSizes } from './label-sizes.ts';
 import styles from './register.module.css';
 import type { SelectedJoint } from './selection.ts';
 
@@ -26,20 +32,36 @@ interface SheetsFile {
 // The server prints no more at once.
 const mostSheets = 2000;
 
-/** Prints the sheets of the ticked joints, in their order, into one file to open or print. */
+const papers = ['sheet', 'tag', 'record-form'] as const;
+type Paper = (typeof papers)[number];
+
+/** Prints sheets, tags or record forms of the ticked joints, in their order, into one file to open or print. */
 export function PrintDialog({ joints, onClose }: { joints: readonly SelectedJoint[]; onClose: () => void }) {
   const text = useText('register');
   const format = useFormat();
   const shutdownId = useShutdownId();
+  const [paper, setPaper] = useState<Paper>('sheet');
+  const [language, setLanguage] = useState<Language | 'own'>('own');
+  const [sheet, setSheet] = useState<LabelSheet>('cards');
+  const [typed, setTyped] = useState(noSizes);
+  const [first, setFirst] = useState<number | undefined>(1);
+  const sizes = sheet === 'own' ? completeSizes(typed) : LABEL_SHEETS[sheet];
   const print = useMutation({
     mutationFn: () =>
       request<{ jobId: string }>(`/shutdowns/${shutdownId}/sheets`, {
         method: 'POST',
-        body: { jointIds: joints.map((joint) => joint.jointId) },
+        body: {
+          jointIds: joints.map((joint) => joint.jointId),
+          paper,
+          ...(language === 'own' ? {} : { language }),
+          ...(paper === 'tag' ? { geometry: { ...sizes, first } } : {}),
+        },
       }),
   });
   const count = { count: joints.length, shown: format.count(joints.length) };
-  const tooMany = joints.length > mostSheets ? text('print-too-many', { most: format.count(mostSheets) }) : undefined;
+  let missing = joints.length > mostSheets ? text('print-too-many', { most: format.count(mostSheets) }) : undefined;
+  if (paper === 'tag' && (!sizes || first === undefined)) missing = text('label-missing');
+  const languageName = (code: string) => new Intl.DisplayNames([code], { type: 'language' }).of(code) ?? code;
   return (
     <Dialog
       open
@@ -57,7 +79,7 @@ export function PrintDialog({ joints, onClose }: { joints: readonly SelectedJoin
             <Button
               kind="primary"
               busy={print.isPending}
-              disabledReason={tooMany}
+              disabledReason={missing}
               onClick={() => print.mutate(undefined)}
             >
               {text('print')}
@@ -67,7 +89,41 @@ export function PrintDialog({ joints, onClose }: { joints: readonly SelectedJoin
       }
     >
       <ErrorNotice error={print.error} />
-      {print.data && <Printing jobId={print.data.jobId} />}
+      {print.data ? (
+        <Printing jobId={print.data.jobId} />
+      ) : (
+        <>
+          <RadioCards
+            label={text('print-what')}
+            value={paper}
+            options={papers.map((value) => ({
+              value,
+              label: text(`paper-${value}`),
+              detail: text(`paper-${value}-detail`),
+            }))}
+            onChange={setPaper}
+          />
+          {paper === 'tag' && (
+            <LabelFields
+              sheet={sheet}
+              onSheet={setSheet}
+              typed={typed}
+              onTyped={setTyped}
+              first={first}
+              onFirst={setFirst}
+            />
+          )}
+          <Select
+            label={text('print-language')}
+            value={language}
+            options={[
+              { value: 'own' as const, label: text('language-own') },
+              ...LANGUAGES.map((value) => ({ value, label: languageName(value) })),
+            ]}
+            onChange={setLanguage}
+          />
+        </>
+      )}
     </Dialog>
   );
 }

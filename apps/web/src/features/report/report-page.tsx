@@ -1,5 +1,6 @@
 import type { AreaProgress, TodayAnswer } from '@seatwell/contract';
 import { useSuspenseQuery } from '@tanstack/react-query';
+import { addresses } from '../../app/addresses.ts';
 import { areasQuery, packsQuery, systemsQuery, todayQuery } from '../../app/reads.ts';
 import { useMe } from '../../app/session.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
@@ -36,7 +37,11 @@ export function ReportPage() {
             <TodaySub shutdownId={shutdownId} today={today} /> · {text('as-of', { at: format.dayTime(today.now) })}
           </>
         }
-        actions={<Button onClick={() => window.print()}>{text('print')}</Button>}
+        actions={
+          <Button onClick={() => window.open(addresses.reportPaper(shutdownId), '_blank', 'noopener')}>
+            {text('print')}
+          </Button>
+        }
       />
       <AreaTable shutdownId={shutdownId} rows={areas.rows} systems={systems.rows} today={today} />
       <div className={styles.below}>

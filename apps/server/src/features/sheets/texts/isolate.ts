@@ -1,4 +1,5 @@
-import { directionOf, type PaperLanguage } from './sheet-texts.ts';
+import { directionOf } from '@seatwell/contract';
+import type { PaperLanguage } from './sheet-texts.ts';
 
 const FIRST_STRONG_ISOLATE = '\u2068';
 const LEFT_TO_RIGHT_ISOLATE = '\u2066';

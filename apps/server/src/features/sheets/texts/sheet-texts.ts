@@ -1,8 +1,8 @@
+import { LANGUAGES, type Language, nearestLanguage } from '@seatwell/contract';
 import { EN } from './en/index.ts';
 
-/** Languages that paper can be printed in. */
-export const PAPER_LANGUAGES = ['en', 'es', 'pt', 'hi', 'ar'] as const;
-export type PaperLanguage = (typeof PAPER_LANGUAGES)[number];
+/** Paper is printed in the languages of the screens. */
+export type PaperLanguage = Language;
 
 /** Every word of the paper; {names} are filled in by `fill`. */
 export type SheetTexts = typeof EN;
@@ -12,17 +12,16 @@ export type BannerCode = keyof SheetTexts['banners'];
 // here. A key that is missing does not compile.
 const CATALOGUES: Readonly<Partial<Record<PaperLanguage, SheetTexts>>> = { en: EN };
 
-/** The languages that have their catalogue. */
-export const offeredLanguages: readonly PaperLanguage[] = PAPER_LANGUAGES.filter((each) => CATALOGUES[each]);
+/** A language of paper from what was asked for or chosen, English where paper has no words of it. */
+export function paperLanguage(asked: string | null | undefined): PaperLanguage {
+  const nearest = nearestLanguage(asked);
+  return CATALOGUES[nearest] ? nearest : 'en';
+}
 
-/** A language as asked for, or English where paper has no words of it. */
-export const paperLanguage = (asked: string | null | undefined): PaperLanguage =>
-  offeredLanguages.find((each) => each === asked?.slice(0, 2)) ?? 'en';
+/** The languages that have their catalogue. */
+export const offeredLanguages: readonly PaperLanguage[] = LANGUAGES.filter((each) => CATALOGUES[each]);
 
 export const sheetTexts = (language: PaperLanguage): SheetTexts => CATALOGUES[language] ?? EN;
-
-/** Which way the language is written. */
-export const directionOf = (language: PaperLanguage): 'ltr' | 'rtl' => (language === 'ar' ? 'rtl' : 'ltr');
 
 /**
  * Fills the {names} of a text.

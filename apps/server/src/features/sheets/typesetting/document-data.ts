@@ -1,5 +1,6 @@
+import { directionOf } from '@seatwell/contract';
 import { isolated } from '../texts/isolate.ts';
-import { directionOf, type PaperLanguage } from '../texts/sheet-texts.ts';
+import type { PaperLanguage } from '../texts/sheet-texts.ts';
 
 /** Keys whose texts are for the machine: drawings, addresses, paths, and texts with places to be filled by the layout. */
 const MACHINE = ['language', 'glyph', 'qr', 'planSvg', 'path', 'page', 'code', 'curveSvg', 'simulation'];
