@@ -35,6 +35,8 @@ interface EnvelopeInput {
 
 export interface CommandInput<Payload> extends EnvelopeInput {
   readonly makeId?: string | null;
+  /** hash of the photo of the paper form that it is entered from; facts only */
+  readonly paperForm?: string | null;
   readonly payload: Payload;
 }
 
@@ -61,6 +63,7 @@ export function sendCommand<T extends ShutdownEventType>(
   return post(`/shutdowns/${shutdownId}/commands/${type}`, {
     ...envelope(input),
     makeId: input.makeId ?? null,
+    paperForm: input.paperForm ?? null,
     payload: input.payload,
   });
 }

@@ -108,12 +108,31 @@ export function JointActions({ page, make, choices }: Props) {
             {text('print-sheet')}
           </Button>
         )}
-        {rest.length > 0 && <Button onClick={() => setMore(true)}>{text('more-actions')}</Button>}
+        {(rest.length > 0 || make) && <Button onClick={() => setMore(true)}>{text('more-actions')}</Button>}
       </div>
       <Sheet open={more} onOpenChange={setMore} title={text('what-to-do', { tag: page.joint.tag })}>
-        <div className={styles.form}>{rest.map((type) => button(type))}</div>
+        <div className={styles.form}>
+          {rest.map((type) => button(type))}
+          {make && <PaperButtons shutdownId={shutdownId} jointId={jointId} query={sheetQuery} />}
+        </div>
       </Sheet>
       <Asked asked={asked} page={page} make={make} choices={choices} onClose={() => setAsked(null)} />
+    </>
+  );
+}
+
+function PaperButtons(props: { shutdownId: string; jointId: string; query: Record<string, string> }) {
+  const { shutdownId, jointId, query } = props;
+  const text = useText('joint');
+  const open = (address: string) => window.open(address, '_blank', 'noopener');
+  return (
+    <>
+      <Button wide onClick={() => open(addresses.tag(shutdownId, jointId, query))}>
+        {text('print-tag')}
+      </Button>
+      <Button wide onClick={() => open(addresses.recordForm(shutdownId, jointId, query))}>
+        {text('print-form')}
+      </Button>
     </>
   );
 }

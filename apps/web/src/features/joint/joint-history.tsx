@@ -1,10 +1,12 @@
 import type { HistoryEntry, JointPage, MakeAnswer, Stage } from '@seatwell/contract';
 import { useState } from 'react';
+import { fileAddress } from '../../app/file-field.tsx';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { StageGlyph } from '../../ui/drawing.tsx';
+import { Link } from '../../ui/link.tsx';
 import { AmendDialog } from './amend-dialog.tsx';
 import { type Amendment, amendmentsOf } from './amendments.ts';
 import styles from './joint.module.css';
@@ -86,6 +88,14 @@ function Entry({ page, make, entry, onAmend }: EntryProps) {
             </>
           )}
         </div>
+        {entry.paperForm && (
+          <div className={styles.who}>
+            {text('from-paper')}{' '}
+            <Link href={fileAddress(entry.paperForm)} target="_blank">
+              {text('paper-form')}
+            </Link>
+          </div>
+        )}
         {gone && (
           <div className={styles.who}>
             {text(entry.amendedBy[0]?.type === 'revoked' ? 'was-revoked' : 'was-corrected')}

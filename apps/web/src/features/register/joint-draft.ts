@@ -19,7 +19,7 @@ export interface JointDraft {
   readonly tag: string;
   readonly kind: JointKind;
   readonly criticality: Criticality | '';
-  readonly whereabouts: { readonly [Name in keyof JointWhereabouts]: string };
+  readonly whereabouts: { readonly [Name in keyof Required<JointWhereabouts>]: string };
   readonly standard: JointSpecification['flange']['standard'];
   readonly size: string;
   readonly rating: string;
@@ -69,6 +69,7 @@ const nowhere: JointDraft['whereabouts'] = {
   item: '',
   viewedFrom: '',
   bolt1At: '',
+  photo: '',
 };
 
 export const emptyJoint: JointDraft = {

@@ -1,7 +1,10 @@
 import type { ChoicesAnswer } from '@seatwell/contract';
+import { FileField, fileAddress } from '../../app/file-field.tsx';
 import { criticalities, jointKinds } from '../../app/trade-lists.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
+import { Button } from '../../ui/button.tsx';
+import { Link } from '../../ui/link.tsx';
 import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import { usualStack } from './joint-draft.ts';
@@ -67,6 +70,17 @@ export function PlaceFields({ draft, onChange, choices }: DraftProps & { choices
         value={whereabouts.bolt1At}
         onChange={(bolt1At) => at({ bolt1At })}
       />
+      <FileField label={text('photo')} hint={text('photo-hint')} onStored={(hash) => hash && at({ photo: hash })} />
+      {whereabouts.photo !== '' && (
+        <span>
+          <Link href={fileAddress(whereabouts.photo)} target="_blank">
+            {text('photo-held')}
+          </Link>{' '}
+          <Button kind="quiet" onClick={() => at({ photo: '' })}>
+            {text('photo-take-off')}
+          </Button>
+        </span>
+      )}
     </FieldGroup>
   );
 }

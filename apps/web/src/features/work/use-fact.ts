@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { useCommand } from '../../app/use-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { useAnnouncer } from '../../ui/toast.tsx';
+import { useFromPaper } from './paper-form.tsx';
 
 export interface FactOptions {
   readonly performedBy?: readonly string[];
@@ -28,12 +29,13 @@ export function useFact<T extends ShutdownEventType>(
   const text = useText('work');
   const { toast, announce } = useAnnouncer();
   const command = useCommand(type);
+  const paper = useFromPaper();
   const [last, setLast] = useState<{ payload: ShutdownPayload<T>; options: FactOptions } | null>(null);
 
   const send = (payload: ShutdownPayload<T>, options: FactOptions, alreadyDone: boolean) => {
     setLast({ payload, options });
     command.mutate(
-      { subjectId: subject.jointId, makeId: subject.makeId, payload, alreadyDone, ...options },
+      { subjectId: subject.jointId, makeId: subject.makeId, payload, alreadyDone, ...options, ...paper },
       {
         onSuccess: (answer) => {
           // The screen itself shows the next stage; only what does not move on needs words that stay.

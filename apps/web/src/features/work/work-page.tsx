@@ -13,6 +13,7 @@ import { LeakTask } from './leak-task.tsx';
 import { LoosenTask } from './loosen-task.tsx';
 import { NipUpTask } from './nip-up-task.tsx';
 import { OpenTask } from './open-task.tsx';
+import { PaperForm } from './paper-form.tsx';
 import { PunchTask } from './punch-task.tsx';
 import { StudTask } from './stud-task.tsx';
 import { besideThePlan, type TaskName, taskFor, taskNamed } from './tasks.ts';
@@ -35,7 +36,13 @@ export function WorkPage() {
       <JointHead job={job} task={text(task === null ? 'task-none' : `task-${task}`)} />
       {task !== null && <h2>{text(`task-${task}`)}</h2>}
       {/* A new stage is a new form: nothing typed for the one before stays in it. */}
-      <Task key={`${job.make.makeId} ${job.make.stage} ${task}`} task={task} job={job} onDone={done} />
+      <PaperForm
+        key={`${job.make.makeId} ${job.make.stage} ${task}`}
+        possible={task !== null && task !== 'tighten'}
+        now={job.page.now}
+      >
+        <Task task={task} job={job} onDone={done} />
+      </PaperForm>
       <Beside job={job} task={task} />
     </div>
   );
