@@ -2,18 +2,16 @@ import { Console } from 'node:console';
 import { readFileSync } from 'node:fs';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
-import pg from 'pg';
 import { openDemo } from '../../../prisma/demo/open-demo.ts';
 import { addressesElsewhere, announce } from './announce.ts';
 import { createApp } from './app.ts';
 import { jobKinds } from './job-kinds.ts';
 import { readSettings, usage } from './platform/config.ts';
-import { migrate } from './platform/database/migrate.ts';
 import { openDatabase } from './platform/database/open.ts';
 import { createPool, type Database } from './platform/database/pool.ts';
-import { prepareRoles } from './platform/database/roles.ts';
+import { prepareDatabase } from './platform/database/prepare.ts';
 import { drain, listen } from './platform/http-server.ts';
-import { prepareQueue, runQueue } from './platform/jobs/queue.ts';
+import { runQueue } from './platform/jobs/queue.ts';
 import { createLifecycle } from './platform/lifecycle.ts';
 import { beyondThisMachine, plainHttpWarning, webAddress } from './platform/listening-address.ts';
 import { createLog } from './platform/log.ts';
@@ -43,10 +41,7 @@ await lifecycle.start(async () => {
   if (tls) lifecycle.onStop('TLS', tls.stop);
   const exposed = !tls && beyondThisMachine(settings.host) ? [plainHttpWarning(settings.host)] : [];
   const ownerUrl = await openDatabase(settings, lifecycle, log);
-  await migrate(ownerUrl);
-
-  const roles = await withOwner(ownerUrl, prepareRoles);
-  await prepareQueue(ownerUrl, roles.appRole);
+  const roles = await prepareDatabase(ownerUrl);
   const warnings = [...exposed, ...roles.warnings];
   for (const warning of warnings) log.warn(warning);
   const pool = createPool(ownerUrl, { size: settings.databaseConnections, role: roles.appRole ?? undefined });
@@ -68,8 +63,7 @@ await lifecycle.start(async () => {
     serving: { tls, trustProxy, logLevel, hstsDays },
     metricsToken: settings.metricsToken,
   };
-  const queue = await runQueue(pool, jobKinds(parts));
-  lifecycle.onStop('Jobs', () => queue.stop());
+  lifecycle.onStop('Jobs', await runQueue(pool, jobKinds(parts)));
   const app = await createApp(parts);
   lifecycle.onStop('Web server', () => drain(app, settings.drainSeconds));
   if (lifecycle.stopping.aborted) return;
@@ -90,16 +84,6 @@ await lifecycle.start(async () => {
   };
   announce(settings.json, said, addressesElsewhere(host, url));
 });
-
-async function withOwner<T>(ownerUrl: string, work: (client: pg.Client) => Promise<T>): Promise<T> {
-  const client = new pg.Client({ connectionString: ownerUrl });
-  await client.connect();
-  try {
-    return await work(client);
-  } finally {
-    await client.end();
-  }
-}
 
 async function withPool<T>(pool: Database, work: (db: Database) => Promise<T>): Promise<T> {
   try {

@@ -17,6 +17,11 @@ export async function listen(plant: Plant, who: SignedIn, path: string): Promise
   const cookie = who.agent.jar
     .getCookies({ domain: '127.0.0.1', path: '/', secure: false, script: false })
     .toValueString();
+  return listenAt(port, cookie, path);
+}
+
+/** Opens a stream of live updates at a port of this machine, with a session's cookie. */
+export async function listenAt(port: number, cookie: string, path: string): Promise<Live> {
   let text = '';
   let changed = () => {};
   const { response, request } = await new Promise<{

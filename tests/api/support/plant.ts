@@ -63,7 +63,7 @@ export async function openPlant(given?: TestDatabase, more: Partial<AppParts> = 
   const plant: { now: Date } = { now: new Date() };
   await prepareQueue(database.url, roles.appRole);
   const parts = { db, version: 'test', clock: () => plant.now, warnings: roles.warnings, ...more };
-  const queue = await runQueue(db, jobKinds(parts));
+  const stopQueue = await runQueue(db, jobKinds(parts));
   const app = await createApp(parts);
   await app.listen({ port: 0, host: '127.0.0.1' });
   const agent = supertest.agent(app.server);
@@ -83,7 +83,7 @@ export async function openPlant(given?: TestDatabase, more: Partial<AppParts> = 
     db,
     administrator: { agent, personId: body.personId, accountId: body.accountId, email, role: 'administrator' as const },
     close: async () => {
-      await queue.stop();
+      await stopQueue();
       await app.close();
       // The database is dropped under connections that are just saying goodbye.
       db.on('error', () => {});

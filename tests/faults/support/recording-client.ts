@@ -74,16 +74,31 @@ export class RecordingClient {
   }
 
   /** Sends it; answers the status, or null when the connection broke before an answer. */
-  async send({ path, body }: KeptCommand): Promise<number | null> {
+  async send(command: KeptCommand, url = this.url): Promise<number | null> {
+    return (await this.ask(command, url))?.status ?? null;
+  }
+
+  /** Sends it; answers what came back, or null when the connection broke before an answer. */
+  async ask({ path, body }: KeptCommand, url = this.url): Promise<{ status: number; body: unknown } | null> {
     try {
       const headers = { 'content-type': 'application/json', cookie: this.cookie };
-      const response = await fetch(`${this.url}${path}`, { method: 'POST', headers, body });
+      const response = await fetch(`${url}${path}`, { method: 'POST', headers, body });
       // Acknowledged is what was read to its end.
-      await response.text();
-      return response.status;
+      const text = await response.text();
+      return { status: response.status, body: text === '' ? null : JSON.parse(text) };
     } catch {
       return null;
     }
+  }
+
+  /** A list of rows under one event id. */
+  keepList<T extends ShutdownEventType>(
+    type: T,
+    rows: readonly { jointId: string; makeId: string; versionSeen: number; payload: Payload<T> }[],
+  ): KeptCommand {
+    const eventId = uuidv7();
+    const said = { eventId, v: 1, subjectId: eventId, deviceTime: new Date().toISOString(), mode: 'each', rows };
+    return { path: `/api/v1/shutdowns/${this.shutdownId}/lists/${type}`, eventId, body: JSON.stringify(said) };
   }
 
   async must(command: KeptCommand): Promise<void> {

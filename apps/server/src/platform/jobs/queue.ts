@@ -1,6 +1,8 @@
-import { Logger, type Runner, run, runMigrations, type TaskList } from 'graphile-worker';
+import { EventEmitter } from 'node:events';
+import { Logger, run, runMigrations, type TaskList, type WorkerEvents } from 'graphile-worker';
 import pg from 'pg';
 import type { Database } from '../database/pool.ts';
+import { signOfLife } from './sign-of-life.ts';
 
 /** What a job is handed: its row's id and input, and a way to say how far it is. */
 export interface JobRun {
@@ -117,17 +119,25 @@ export async function startJob(
   return job.jobId;
 }
 
-/** Runs the queue in this process; each job runs in one process only, however many there are. */
-export async function runQueue(db: Database, kinds: JobKinds): Promise<Runner> {
+/**
+ * Runs the queue in this process; each job runs in one process only, however many there are, and those of a process that
+ * was killed are taken over by the others.
+ * @returns stops taking jobs and waits for those under way
+ */
+export async function runQueue(db: Database, kinds: JobKinds): Promise<() => Promise<void>> {
   const taskList: TaskList = Object.fromEntries(
     Object.entries(kinds).map(([kind, perform]) => [
       kind,
       (payload: unknown) => work(db, kind, perform, payload as JobRow),
     ]),
   );
-  return run({
+  const events: WorkerEvents = new EventEmitter();
+  const names: string[] = [];
+  events.on('pool:create', ({ workerPool }) => names.push(workerPool.id));
+  const runner = await run({
     pgPool: db,
     taskList,
+    events,
     concurrency: 2,
     pollInterval: 1000,
     noHandleSignals: true,
@@ -136,4 +146,9 @@ export async function runQueue(db: Database, kinds: JobKinds): Promise<Runner> {
       if (level === 'error' || level === 'warning') console.error(`jobs: ${message}`);
     }),
   });
+  const ends = names.map((name) => signOfLife(db, name, (line) => console.error(`jobs: ${line}`)));
+  return async () => {
+    await runner.stop();
+    for (const end of ends) await end();
+  };
 }
