@@ -1,6 +1,7 @@
 import type { HandOutSource } from './load-hand-out.ts';
 import { type PlanContent, planOf } from './sheet-plan.ts';
 import { type SequenceLine, sequenceFor } from './sheet-sequence.ts';
+import { LOW_PERCENT, type SkippedPattern, skippedPattern } from './skipped-pattern.ts';
 import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from './texts/sheet-texts.ts';
 
 /** The hand-out of a pre-job talk as it will be printed: words and numbers, no layout. */
@@ -20,7 +21,17 @@ export interface HandOutContent {
   readonly notes: readonly string[];
   readonly plan: PlanContent;
   readonly planTag: string;
+  /** loads where the pattern is skipped and where it is kept; null where no flange of the tables stands for it */
+  readonly skipped: SkippedContent | null;
   readonly cautions: readonly string[];
+}
+
+export interface SkippedContent {
+  readonly pattern: SkippedPattern;
+  readonly once: string;
+  readonly kept: string;
+  readonly even: string | null;
+  readonly caveat: string;
 }
 
 function bannerOf({ procedure }: HandOutSource, { handOut }: SheetTexts): HandOutContent['banner'] {
@@ -72,6 +83,32 @@ export function handOutContent(source: HandOutSource, language: PaperLanguage = 
       texts,
     ),
     planTag: fill(handOut.example, { count: bolts }),
+    skipped: skippedContent(skippedPattern(content, bolts), texts),
     cautions: content.cautions,
+  };
+}
+
+/** Points of the lowest load that the picture must differ by to be called a difference: the band of gasket data. */
+const EQUAL_WITHIN = 10;
+
+function skippedContent(pattern: SkippedPattern | null, { handOut, words }: SheetTexts): SkippedContent | null {
+  if (!pattern) return null;
+  const { standard, size, rating, family, boltStress_MPa, skipped, kept } = pattern;
+  const lowest = (loads: readonly number[]) => Math.min(...loads);
+  const line = (text: string, loads: readonly number[]) =>
+    fill(text, { low: Math.round(lowest(loads)), high: Math.round(Math.max(...loads)) });
+  return {
+    pattern,
+    once: line(handOut.skippedOnce, skipped),
+    kept: line(handOut.skippedKept, kept),
+    even: lowest(kept) - lowest(skipped) < EQUAL_WITHIN ? handOut.skippedEven : null,
+    caveat: fill(handOut.skippedCaveat, {
+      limit: LOW_PERCENT,
+      standard: standard.replace('-', ' '),
+      size: size.replace(/^([A-Z]+)(?=\d)/, '$1 '),
+      rating: rating.replace(/^(PN)(?=\d)/, '$1 ').replace(/^(?=\d)/, 'class '),
+      family: words.family[family as keyof typeof words.family] ?? family,
+      stress: boltStress_MPa,
+    }),
   };
 }

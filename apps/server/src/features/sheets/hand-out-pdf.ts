@@ -1,6 +1,7 @@
 import { handOutContent } from './hand-out-content.ts';
 import type { HandOutSource } from './load-hand-out.ts';
 import { planSvg } from './sheet-plan.ts';
+import { skippedPatternSvgs } from './skipped-pattern-svg.ts';
 import { type PaperLanguage, sheetTexts } from './texts/sheet-texts.ts';
 import { documentData } from './typesetting/document-data.ts';
 import { HAND_OUT_TEMPLATE } from './typesetting/hand-out-template.ts';
@@ -19,6 +20,10 @@ export async function handOutPdf(source: HandOutSource, language: PaperLanguage 
       ...content,
       title: content.heading,
       labels: { product, page, handOut, safety, stop, notch: plan.notchTop },
+      skippedSvgs:
+        content.skipped === null
+          ? null
+          : skippedPatternSvgs(content.skipped.pattern, { skipped: content.skipped.once, kept: content.skipped.kept }),
       planSvg: content.plan.missing === null ? planSvg(content.plan, source.procedure.code, PLAN_PT) : null,
     }),
   });

@@ -3,7 +3,7 @@ import { isolated } from '../texts/isolate.ts';
 import type { PaperLanguage } from '../texts/sheet-texts.ts';
 
 /** Keys whose texts are for the machine: drawings, addresses, paths, and texts with places to be filled by the layout. */
-const MACHINE = ['language', 'glyph', 'qr', 'planSvg', 'path', 'page', 'code', 'curveSvg', 'simulation'];
+const MACHINE = ['language', 'glyph', 'qr', 'planSvg', 'path', 'page', 'code', 'curveSvg', 'skippedSvgs', 'simulation'];
 
 /** Year to second of an instant, in UTC: the date of the document. */
 function documentDate(instant: string): number[] {

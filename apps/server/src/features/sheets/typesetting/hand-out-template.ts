@@ -54,6 +54,18 @@ export const HAND_OUT_TEMPLATE = `${PRELUDE}
   if d.notes.len() > 0 { text(size: 11pt, d.notes.join(" ")) }
 }
 
+#if d.skipped != none {
+  block(breakable: false, {
+    heading-line(l.handOut.skipped)
+    for (svg, line) in ((d.skippedSvgs.skipped, d.skipped.once), (d.skippedSvgs.kept, d.skipped.kept)) {
+      block(above: 7pt, below: 3pt, text(weight: 700, line))
+      image(bytes(svg), format: "svg", width: 150mm, alt: line)
+    }
+    if d.skipped.even != none { text(size: 11pt, weight: 600, d.skipped.even) }
+    block(above: 5pt, text(size: 10pt, d.skipped.caveat))
+  })
+}
+
 #heading-line(l.handOut.lubricant)
 #text(weight: 600, d.lubricant)
 

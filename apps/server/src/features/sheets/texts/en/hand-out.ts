@@ -13,6 +13,12 @@ export const handOut = {
   relaxationLine: 'Relaxation pass: clockwise at 100 %, when the joint sheet says so',
   noRelaxationLine: 'No relaxation pass',
   order: 'Order with {count} bolts',
+  skipped: 'What happens when the pattern is skipped',
+  skippedOnce: 'Once round clockwise at 100 %: lowest bolt {low} %, highest {high} % of target',
+  skippedKept: 'By this procedure, one final round: lowest bolt {low} %, highest {high} % of target',
+  skippedEven: 'On this small flange the loads differ little; the tilt on the way does not show here.',
+  skippedCaveat:
+    'Bars: load of each bolt at the end, clockwise from bolt 1; dark: below {limit} %. Simulated for {standard} {size} {rating} with {family} gasket at {stress} MPa bolt stress, with an estimated gasket curve: the lowest loads move by 10 to 20 points with gasket data. No load certificate: a measured load always overrides it.',
   lubricant: 'Lubricant',
   cautions: 'Cautions',
   attendance: 'Who was at this talk',
