@@ -114,7 +114,7 @@ export { type TensionerAnswer, type TensionerRequest, tensioner } from './tensio
 export { inchFraction, parseThread, type ThreadDesignation } from './threads/designation.ts';
 export { type ThreadGeometry, threadGeometry } from './threads/geometry.ts';
 export { assemblyLoad, torsionFactor } from './torque/assembly-load.ts';
-export type { Lubricant } from './torque/friction.ts';
+export { type Lubricant, threadFrictionOf } from './torque/friction.ts';
 export { type HydraulicWrench, hydraulicPressure, type PressureTorquePair } from './torque/hydraulic-pressure.ts';
 export {
   type FrictionModel,

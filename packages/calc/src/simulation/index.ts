@@ -51,5 +51,12 @@ export {
 export { GASKET_CURVES, GASKET_CURVES_SOURCE } from './tables/gasket-curves.ts';
 export { SIMULATION_LIMITS, type SimulationLimit } from './texts.ts';
 export { type ToolCap, type ToolCapRequest, toolCap } from './tool-cap.ts';
-export { type TorquePass, type TorquePlan, type TorquePlanRequest, torquePlan } from './torque-plan.ts';
+export {
+  type PlanTorquesRequest,
+  planTorques,
+  type TorquePass,
+  type TorquePlan,
+  type TorquePlanRequest,
+  torquePlan,
+} from './torque-plan.ts';
 export { type WindowCap, windowCap } from './window-cap.ts';

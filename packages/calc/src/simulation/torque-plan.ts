@@ -4,9 +4,30 @@ import type { Warning } from '../working.ts';
 import { type PatternChoice, passesOf } from './advice.ts';
 import { COMPRESSION_FACTORS, simulationBand } from './band.ts';
 import { type ComputedLoads, computedLoads } from './computed-loads.ts';
+import type { SimulationJoint } from './joint-model.ts';
+import type { TighteningPass } from './sequence-steps.ts';
 import { simulateTightening } from './simulate.ts';
 import { type StandardJointRequest, standardJoint } from './standard-joint.ts';
 import { WINDOW_CAP_LIMITS, type WindowCap, windowCap } from './window-cap.ts';
+
+/** What a plan in torques is made from. */
+export interface PlanTorquesRequest {
+  readonly joint: SimulationJoint;
+  readonly target_N: number;
+  /** Torque of the target load; torque is proportional to load. */
+  readonly torque_Nm: number;
+  readonly cap: WindowCap;
+  /** Half width of the tool's range, percent. */
+  readonly scatter_percent: number;
+  /** Division of the wrench, N·m. */
+  readonly toolDivision_Nm: number;
+  /** Most set values in a pass, 1 to 4. */
+  readonly setValues: number;
+  /** The usual way on this joint, to compare with. */
+  readonly usual: readonly TighteningPass[];
+  /** Limit on every bolt, percent of target; 10 where not given. */
+  readonly limit_percent?: number;
+}
 
 /** A target whose passes are to be set with computed loads. */
 export interface TorquePlanRequest {
@@ -52,6 +73,7 @@ export interface TorquePlan {
 }
 
 const SCATTER_SEED = 1;
+const MOST_SCATTER_PERCENT = 60;
 
 /**
  * Torques of each step that leave a joint uniform in fewer passes, under the cap of its own window.
@@ -79,10 +101,30 @@ export function torquePlan(request: TorquePlanRequest): TorquePlan {
       'The target with its spread is not inside its window, so nothing may be set above it. Keep the pattern of the procedure.',
     );
   const prepared = standardJoint(request.joint);
-  const { joint } = prepared;
-  const target_N = answer.target.boltLoad_N;
+  const { target, spread } = answer;
+  return {
+    ...planTorques({
+      joint: prepared.joint,
+      target_N: target.boltLoad_N,
+      torque_Nm,
+      cap: windowCap(answer),
+      scatter_percent: Math.min(MOST_SCATTER_PERCENT, (spread.high_MPa / target.boltStress_MPa - 1) * 100),
+      toolDivision_Nm,
+      setValues,
+      usual: passesOf(usual, prepared.joint.boltCount),
+      limit_percent,
+    }),
+    warnings: prepared.warnings,
+  };
+}
+
+/**
+ * The plan itself: computed loads under a cap, in torques on the division of a wrench, with their band.
+ * @throws CalcRefusal as `computedLoads`
+ */
+export function planTorques(request: PlanTorquesRequest): Omit<TorquePlan, 'warnings'> {
+  const { joint, target_N, torque_Nm, cap, toolDivision_Nm, setValues, usual, limit_percent = 10 } = request;
   const perNewton = torque_Nm / target_N;
-  const cap = windowCap(answer);
   const plan = computedLoads({
     joint,
     target_N,
@@ -90,7 +132,7 @@ export function torquePlan(request: TorquePlanRequest): TorquePlan {
     division_N: toolDivision_Nm / perNewton,
     setValues,
     limit_percent,
-    conventional: passesOf(usual, joint.boltCount),
+    conventional: usual,
   });
   // A load on the tool's division is a whole number of divisions of torque.
   const torqueOf = (load_N: number) => Math.round((load_N * perNewton) / toolDivision_Nm) * toolDivision_Nm;
@@ -114,20 +156,16 @@ export function torquePlan(request: TorquePlanRequest): TorquePlan {
     movesSaved: plan.movesSaved,
     passesSaved: plan.passesSaved,
     plan,
-    ...expected(joint, target_N, plan, answer),
-    warnings: prepared.warnings,
+    ...expected(request, plan),
   };
 }
 
 function expected(
-  joint: ReturnType<typeof standardJoint>['joint'],
-  target_N: number,
+  { joint, target_N, scatter_percent }: PlanTorquesRequest,
   plan: ComputedLoads,
-  { spread, target }: TorquePlanRequest['answer'],
 ): Pick<TorquePlan, 'band' | 'gasketPeak_MPa'> {
   if (!plan.worthwhile) return { band: undefined, gasketPeak_MPa: undefined };
   const request = { joint, target_N, passes: plan.sequence, record: 'none' as const };
-  const scatter_percent = Math.min(60, (spread.high_MPa / target.boltStress_MPa - 1) * 100);
   const { low, high } = simulationBand(request, { scatter_percent, seed: SCATTER_SEED });
   const peaks = COMPRESSION_FACTORS.map(
     (compressionFactor) => simulateTightening({ ...request, choices: { compressionFactor } }).gasketPeak_MPa,

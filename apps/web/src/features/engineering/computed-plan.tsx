@@ -3,20 +3,10 @@ import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Table } from '../../ui/table.tsx';
 import { useLimitName } from '../joint/use-limit-name.ts';
+import { placesOf } from '../simulation/places.ts';
 import styles from './engineering.module.css';
 
 type Computed = Extract<TighteningPlan, { way: 'computed-loads' }>;
-
-/** Bolts in a row as a range: 1–6, 9. */
-function placesOf(bolts: readonly number[]): string {
-  const runs: [number, number][] = [];
-  for (const bolt of bolts) {
-    const last = runs.at(-1);
-    if (last && last[1] === bolt - 1) last[1] = bolt;
-    else runs.push([bolt, bolt]);
-  }
-  return runs.map(([from, to]) => (from === to ? String(from) : `${from}–${to}`)).join(', ');
-}
 
 /** Set values of each pass with the bolts that take them, and what comes of it. */
 export function ComputedPlan({ plan }: { readonly plan: Computed }) {

@@ -19,6 +19,12 @@ export const SIMULATION_INPUTS = [
   'tilt_mm',
   'limit_percent',
   'toolsAtOnce',
+  'grade',
+  'nutFactor',
+  'boltShare_percent',
+  'gasketMaximum_MPa',
+  'division_Nm',
+  'setValues',
 ] as const;
 export type SimulationInput = (typeof SIMULATION_INPUTS)[number];
 export type SimulationInputs = Readonly<Partial<Record<SimulationInput, string>>>;
@@ -31,6 +37,16 @@ export function readSimulationInputs(search: Readonly<Record<string, unknown>>):
   }
   return read;
 }
+
+/** What stands in a column: a pattern, or the computed loads of this flange. */
+export type Way = PatternChoice | 'computed-loads';
+
+export const COMPUTED = 'computed-loads';
+
+export const readWay = (written: string | undefined, fallback: PatternChoice['pattern']): Way =>
+  written === COMPUTED ? COMPUTED : readChoice(written, fallback);
+
+export const writeWay = (way: Way): string => (way === COMPUTED ? COMPUTED : writeChoice(way));
 
 /** A way of tightening as the address writes it: `legacy`, `simultaneous 4`. */
 export function readChoice(written: string | undefined, fallback: PatternChoice['pattern']): PatternChoice {

@@ -1,6 +1,7 @@
 import { CalcRefusal, DEFAULT_PASS_PERCENTS, findFlange } from '@seatwell/calc';
 import { readPasses } from '../calculator/inputs.ts';
-import { readChoice, type SimulationInput, type SimulationInputs } from './choices.ts';
+import { readChoice, readWay, type SimulationInput, type SimulationInputs } from './choices.ts';
+import type { ComputedJob } from './computed-answer.ts';
 import type { SimulationJob } from './run-simulation.ts';
 
 /** The job of the inputs, or why there is none yet. */
@@ -46,12 +47,38 @@ export function jobOf(inputs: SimulationInputs): PreparedJob {
     },
     target_MPa,
     area: inputs.area === 'root' ? 'root' : 'tensile',
-    choices: [readChoice(inputs.first, 'legacy'), readChoice(inputs.second, 'circular')],
+    choices: [readChoice(inputs.first, 'legacy'), readWay(inputs.second, 'circular')],
     passPercents: inputs.passes === undefined ? DEFAULT_PASS_PERCENTS : readPasses(inputs.passes),
     scatter_percent: number('scatter_percent'),
     tilt_mm: number('tilt_mm'),
     limit_percent: number('limit_percent') ?? usualLimit_percent,
     toolsAtOnce: number('toolsAtOnce') ?? 1,
+    computed: computedOf(inputs, number),
   };
   return { job, boltCount, refused: undefined };
+}
+
+const USUAL_SET_VALUES = 3;
+
+/** The inputs of the computed loads, or undefined while one of them is missing: a cap is never assumed. */
+function computedOf(
+  inputs: SimulationInputs,
+  number: (name: SimulationInput) => number | undefined,
+): ComputedJob | undefined {
+  const { grade } = inputs;
+  const nutFactor = number('nutFactor');
+  const share_percent = number('boltShare_percent');
+  const scatter_percent = number('scatter_percent');
+  const division_Nm = number('division_Nm');
+  if (grade === undefined || nutFactor === undefined || share_percent === undefined) return undefined;
+  if (scatter_percent === undefined || division_Nm === undefined) return undefined;
+  return {
+    grade,
+    nutFactor,
+    boltShare: share_percent / 100,
+    scatter_percent,
+    gasketMaximum_MPa: number('gasketMaximum_MPa'),
+    division_Nm,
+    setValues: number('setValues') ?? USUAL_SET_VALUES,
+  };
 }

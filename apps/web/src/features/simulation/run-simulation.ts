@@ -3,7 +3,6 @@ import {
   adviseTightening,
   CalcRefusal,
   type LoadBand,
-  type PatternChoice,
   passesOf,
   type RefusalItem,
   type Simulation,
@@ -13,23 +12,27 @@ import {
   standardJoint,
   type Warning,
 } from '@seatwell/calc';
+import { COMPUTED, type Way } from './choices.ts';
+import { type ComputedAnswer, type ComputedJob, computedAnswer, sequenceOf } from './computed-answer.ts';
 
 /** What the worker is asked. */
 export interface SimulationJob {
   readonly joint: StandardJointRequest;
   readonly target_MPa: number;
   readonly area: 'tensile' | 'root';
-  readonly choices: readonly PatternChoice[];
+  readonly choices: readonly Way[];
   readonly passPercents: readonly number[];
   readonly scatter_percent: number | undefined;
   readonly tilt_mm: number | undefined;
   readonly limit_percent: number;
   readonly toolsAtOnce: number;
+  /** undefined while an input of the computed loads is missing */
+  readonly computed: ComputedJob | undefined;
 }
 
 /** One pattern, step by step. */
 export interface SimulatedPattern {
-  readonly choice: PatternChoice;
+  readonly choice: Way;
   readonly simulation: Simulation;
   readonly band: LoadBand;
 }
@@ -37,6 +40,8 @@ export interface SimulatedPattern {
 export interface SimulationResult {
   readonly patterns: readonly SimulatedPattern[];
   readonly advice: Advice;
+  /** computed loads, or why there are none; undefined where they were not asked for */
+  readonly computed: ComputedAnswer | undefined;
   readonly warnings: readonly Warning[];
   readonly target_N: number;
 }
@@ -63,8 +68,14 @@ function simulated(job: SimulationJob): SimulationResult {
       ? prepared.joint
       : { ...prepared.joint, initialTilt: { difference_mm: job.tilt_mm, widestAt_deg: 0 } };
   const target_N = job.target_MPa * (job.area === 'tensile' ? prepared.tensileArea_mm2 : prepared.rootArea_mm2);
-  const patterns = job.choices.map((choice) => {
-    const passes = passesOf({ ...choice, passPercents: job.passPercents }, joint.boltCount);
+  const usual = job.choices.find((choice) => choice !== COMPUTED) ?? { pattern: 'legacy' as const };
+  const computed = job.computed && computedAnswer(job.computed, { ...job, usual }, { ...prepared, joint, target_N });
+  const patterns = job.choices.flatMap((choice) => {
+    const passes =
+      choice === COMPUTED
+        ? sequenceOf(computed)
+        : passesOf({ ...choice, passPercents: job.passPercents }, joint.boltCount);
+    if (passes.length === 0) return [];
     const request = { joint, target_N, passes };
     const scatter =
       job.scatter_percent === undefined ? undefined : { scatter_percent: job.scatter_percent, seed, runs: 40 };
@@ -83,5 +94,5 @@ function simulated(job: SimulationJob): SimulationResult {
   const all = [...prepared.warnings, ...patterns.flatMap((pattern) => pattern.simulation.warnings)];
   const seen = new Set<string>();
   const warnings = all.filter(({ message }) => !seen.has(message) && seen.add(message));
-  return { patterns, advice, warnings, target_N };
+  return { patterns, advice, computed, warnings, target_N };
 }

@@ -7,15 +7,21 @@ import {
 } from '@seatwell/calc';
 import { useState } from 'react';
 import { useTrade } from '../../app/use-trade.ts';
-import { useFormat } from '../../format/format-provider.tsx';
-import type { QuantityName } from '../../format/quantities.ts';
 import { useText } from '../../texts/text-provider.tsx';
-import { NumberField } from '../../ui/number-field.tsx';
 import { RadioCards } from '../../ui/radio-cards.tsx';
 import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
-import { asInput } from '../calculator/inputs.ts';
-import { offeredChoices, type SimulationInput, type SimulationInputs, writeChoice } from './choices.ts';
+import {
+  COMPUTED,
+  offeredChoices,
+  type SimulationInput,
+  type SimulationInputs,
+  type Way,
+  writeChoice,
+  writeWay,
+} from './choices.ts';
+import { ComputedFields } from './computed-fields.tsx';
+import { Held, Plain } from './number-inputs.tsx';
 import { usePatternWords } from './pattern-words.ts';
 import styles from './simulation.module.css';
 
@@ -24,7 +30,7 @@ interface Props {
   readonly change: (change: SimulationInputs) => void;
   readonly boltCount: number | undefined;
   readonly first: PatternChoice;
-  readonly second: PatternChoice;
+  readonly second: Way;
 }
 
 /** What is simulated: the flange, the gasket, the target, and the two ways to compare. */
@@ -94,9 +100,9 @@ export function SimulationFields({ inputs, change, boltCount, first, second }: P
       />
       <Select
         label={text('second')}
-        value={writeChoice(second)}
+        value={writeWay(second)}
         onChange={(next) => change({ second: next })}
-        options={offered}
+        options={[...offered, { value: COMPUTED, label: words(COMPUTED) }]}
       />
       <details open={anyCondition}>
         <summary className={styles.summary}>{text('conditions')}</summary>
@@ -127,6 +133,7 @@ export function SimulationFields({ inputs, change, boltCount, first, second }: P
           />
         </div>
       </details>
+      <ComputedFields {...number} />
     </form>
   );
 }
@@ -141,40 +148,3 @@ const conditionNames: readonly SimulationInput[] = [
   'contactInside_mm',
   'contactOutside_mm',
 ];
-
-interface NumberProps extends Pick<Props, 'inputs' | 'change'> {
-  readonly name: SimulationInput;
-  readonly label: string;
-  readonly hint?: string;
-}
-
-function Held({ inputs, change, name, quantity, label, hint }: NumberProps & { quantity: QuantityName }) {
-  const format = useFormat();
-  const held = inputs[name];
-  return (
-    <NumberField
-      label={label}
-      hint={hint}
-      optional={hint !== undefined}
-      unit={format.unit(quantity)}
-      value={held === undefined ? undefined : Number(format.toShown(quantity, Number(held)).toPrecision(9))}
-      onChange={(shown) =>
-        change({ [name]: asInput(shown === undefined ? undefined : format.toHeld(quantity, shown)) })
-      }
-    />
-  );
-}
-
-function Plain({ inputs, change, name, label, hint, unit }: NumberProps & { unit?: string }) {
-  const held = inputs[name];
-  return (
-    <NumberField
-      label={label}
-      hint={hint}
-      optional
-      {...(unit === undefined ? {} : { unit })}
-      value={held === undefined ? undefined : Number(held)}
-      onChange={(value) => change({ [name]: asInput(value) })}
-    />
-  );
-}

@@ -10,7 +10,7 @@ import { CalculateWays } from '../calculator/calculate-ways.tsx';
 import { PhoneBar } from '../calculator/phone-bar.tsx';
 import { Refused } from '../calculator/refused.tsx';
 import { useAddressInputs } from '../calculator/use-inputs.ts';
-import { readChoice, readSimulationInputs, type SimulationInputs, writeChoice } from './choices.ts';
+import { COMPUTED, readChoice, readSimulationInputs, readWay, type SimulationInputs, writeChoice } from './choices.ts';
 import { jobOf } from './job.ts';
 import styles from './simulation.module.css';
 import { SimulationFields } from './simulation-inputs.tsx';
@@ -24,7 +24,7 @@ export function SimulationPage() {
   const text = useText('simulation');
   const { inputs, change } = useAddressInputs(readSimulationInputs, addressOf);
   const first = readChoice(inputs.first, 'legacy');
-  const second = readChoice(inputs.second, 'circular');
+  const second = readWay(inputs.second, 'circular');
   const prepared = useMemo(() => jobOf(inputs), [inputs]);
   const { answer, running, failed } = useSimulation(prepared.job);
   const [asTable, setAsTable] = useState(false);
@@ -76,6 +76,7 @@ export function SimulationPage() {
                 limit_percent={prepared.job.limit_percent}
                 asTable={asTable}
                 onCompare={(advice) => compare(writeChoice(advice.choice))}
+                onShowComputed={() => compare(COMPUTED)}
               />
             ))}
           <Validity />

@@ -3,6 +3,7 @@ import { useCallback, useEffect, useState } from 'react';
 import { useText } from '../../texts/text-provider.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { AdviceTable } from './advice-table.tsx';
+import { ComputedSection } from './computed-section.tsx';
 import { exaggeration } from './edge-view.ts';
 import { LoadsTable } from './loads-table.tsx';
 import { PatternColumn } from './pattern-column.tsx';
@@ -15,13 +16,14 @@ interface Props {
   readonly limit_percent: number;
   readonly asTable: boolean;
   readonly onCompare: (advice: PatternAdvice) => void;
+  readonly onShowComputed: () => void;
 }
 
 // Room for the tilt in the edge drawing.
 const shownTilt = 40;
 
 /** The two patterns side by side at one step, and the advice. */
-export function SimulationView({ result, limit_percent, asTable, onCompare }: Props) {
+export function SimulationView({ result, limit_percent, asTable, onCompare, onShowComputed }: Props) {
   const text = useText('simulation');
   const { patterns } = result;
   const count = Math.max(1, ...patterns.map((pattern) => pattern.simulation.steps.length));
@@ -73,6 +75,7 @@ export function SimulationView({ result, limit_percent, asTable, onCompare }: Pr
           </ul>
         </Notice>
       )}
+      <ComputedSection computed={result.computed} onShow={onShowComputed} />
       <AdviceTable advice={result.advice} onCompare={onCompare} />
     </>
   );

@@ -2,6 +2,8 @@ import { SIMULATION_LIMITS } from '@seatwell/calc';
 import { describe, expect, test } from 'vitest';
 import { offeredChoices, readChoice, writeChoice } from './choices.ts';
 import { edgeView, exaggeration, standingOf } from './edge-view.ts';
+import { jobOf } from './job.ts';
+import { placesOf } from './places.ts';
 import { runSimulation, type SimulationJob } from './run-simulation.ts';
 
 const job: SimulationJob = {
@@ -20,6 +22,7 @@ const job: SimulationJob = {
   tilt_mm: undefined,
   limit_percent: 10,
   toolsAtOnce: 1,
+  computed: undefined,
 };
 
 function resultOf(asked: SimulationJob) {
@@ -58,6 +61,63 @@ describe('the simulation of two patterns', () => {
   test('a gasket without a curve is refused in words', () => {
     const refused = runSimulation({ ...job, joint: { ...job.joint, gasket: { family: 'jacketed' } } });
     expect(refused).toMatchObject({ refused: [{ code: expect.stringMatching(/^gasket-/) }] });
+  });
+});
+
+describe('computed loads beside a pattern', () => {
+  const large: SimulationJob = {
+    ...job,
+    joint: { ...job.joint, size: 'NPS24', rating: '300' },
+    area: 'tensile',
+    choices: [{ pattern: 'legacy' }, 'computed-loads'],
+    scatter_percent: 15,
+    computed: {
+      grade: 'B7',
+      nutFactor: 0.15,
+      boltShare: 0.9,
+      scatter_percent: 15,
+      gasketMaximum_MPa: undefined,
+      division_Nm: 20,
+      setValues: 3,
+    },
+  };
+
+  test('save moves on a large flange, stay under the cap, and are simulated as rounded', () => {
+    const { computed, patterns } = resultOf(large);
+    if (!computed || 'refused' in computed) throw new Error('no computed loads');
+    expect(computed.worthwhile).toBe(true);
+    expect(computed.movesSaved).toBeGreaterThan(0);
+    for (const { setValues_Nm } of computed.passes) {
+      expect(setValues_Nm.length).toBeLessThanOrEqual(3);
+      for (const value of setValues_Nm)
+        expect(value / computed.torque_Nm).toBeLessThanOrEqual(computed.cap.percent / 100);
+    }
+    expect(patterns[1]?.choice).toBe('computed-loads');
+    expect(patterns[1]?.simulation.final.min).toBeCloseTo(computed.final?.min ?? 0, 6);
+  });
+
+  test('say where nothing is to gain, and then stand in no column', () => {
+    const weak = resultOf({ ...large, computed: { ...large.computed!, gasketMaximum_MPa: 100 } });
+    expect(weak.computed).toMatchObject({ worthwhile: false, movesSaved: 0 });
+    expect(weak.patterns).toHaveLength(1);
+  });
+
+  test('are not worked out while an input is missing, and refusals are told', () => {
+    expect(resultOf({ ...large, computed: undefined }).computed).toBeUndefined();
+    const impossible = resultOf({ ...large, computed: { ...large.computed!, nutFactor: 0.01 } });
+    expect(impossible.computed).toMatchObject({ refused: [{ code: 'friction-impossible' }] });
+  });
+
+  test('need every input of the cap from the address', () => {
+    const inputs = { standard: 'ASME-B16.5', size: 'NPS24', rating: '300', family: 'spiral-wound', stress_MPa: '345' };
+    const cap = { grade: 'B7', nutFactor: '0.15', boltShare_percent: '90', scatter_percent: '15', division_Nm: '20' };
+    expect(jobOf({ ...inputs, ...cap }).job?.computed).toMatchObject({ boltShare: 0.9, setValues: 3 });
+    for (const name of Object.keys(cap))
+      expect(jobOf({ ...inputs, ...cap, [name]: undefined }).job?.computed).toBeUndefined();
+  });
+
+  test('bolts of a set value are read as ranges', () => {
+    expect(placesOf([1, 2, 3, 5, 7, 8])).toBe('1–3, 5, 7–8');
   });
 });
 
