@@ -1,15 +1,33 @@
-import { statSync } from 'node:fs';
+import { mkdirSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
-import { expect, test } from 'vitest';
+import pg from 'pg';
+import { afterAll, expect, test } from 'vitest';
 import { expectFoldIsProjection } from '../api/support/compare.ts';
+import { databaseUrl } from '../api/support/database.ts';
+import { startTestPostgres } from '../api/support/database-server.ts';
 import { checkouts } from './support/fixture.ts';
 import { postgresProcesses, withDatabase } from './support/postgres-processes.ts';
 import { RecordingClient } from './support/recording-client.ts';
 import { start, stop } from './support/seatwell.ts';
-import { workUntilBroken } from './support/some-work.ts';
+import { listed, workUntilBroken } from './support/some-work.ts';
 import { upkeep } from './support/upkeep.ts';
 
 const makeCheckout = checkouts();
+const external = await startTestPostgres();
+afterAll(() => external.stop());
+
+/** An empty database of an ordinary role, which owns it and nothing else, on a PostgreSQL of the plant's own. */
+async function ownedDatabase(name: string): Promise<string> {
+  const client = new pg.Client({ connectionString: external.superuserUrl });
+  await client.connect();
+  await client.query(`CREATE ROLE ${name} LOGIN PASSWORD 'of the plant'`);
+  await client.query(`CREATE DATABASE ${name} OWNER ${name}`);
+  await client.end();
+  const url = new URL(databaseUrl(external.superuserUrl, name));
+  url.username = name;
+  url.password = 'of the plant';
+  return url.href;
+}
 
 interface Head {
   readonly streamId: string;
@@ -87,4 +105,42 @@ test('A backup taken while eight people record is restored elsewhere: same heads
   expect(used.log).toContain('holds rows');
   const nightly = await upkeep(other, 'verify', []);
   expect(nightly, nightly.log).toMatchObject({ code: 0, said: { problems: 0 } });
+});
+
+test('A backup of the embedded database moves to a PostgreSQL of the plant’s own, and back', async () => {
+  const checkout = await makeCheckout();
+  const seatwell = await start(checkout);
+  const client = await RecordingClient.begin(seatwell.url);
+  for (let count = 0; count < 5; count += 1) await client.must(listed(client).command);
+  const file = join(checkout.folder, 'embedded.backup');
+  const written = await upkeep(checkout, 'backup', [file]);
+  expect(written, written.log).toMatchObject({ code: 0 });
+  expect((await stop(seatwell)).code).toBe(0);
+
+  const plant = { DATABASE_URL: await ownedDatabase('plant') };
+  const moved = await upkeep(checkout, 'restore', [file], plant);
+  expect(moved, moved.log).toMatchObject({ code: 0, said: { problems: 0, jointsFolded: 5 } });
+  const there = await start(checkout, undefined, plant);
+  const session = await fetch(`${there.url}/api/v1/session`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ email: 'ada@plant.example', password: 'a long test secret' }),
+  });
+  expect(session.status).toBe(200);
+  const nightly = await upkeep(checkout, 'verify', ['--all'], plant);
+  expect(nightly, nightly.log).toMatchObject({ code: 0, said: { problems: 0, jointsFolded: 5 } });
+  const night = join(checkout.folder, 'nights');
+  mkdirSync(night);
+  const second = await upkeep(checkout, 'backup', [night], plant);
+  expect(second, second.log).toMatchObject({ code: 0 });
+  expect((await stop(there)).code).toBe(0);
+  expect(readdirSync(night)).toEqual([expect.stringMatching(/^seatwell-\d{8}T\d{6}Z\.backup$/)]);
+
+  const other = await makeCheckout();
+  const back = await upkeep(other, 'restore', [join(night, readdirSync(night)[0] ?? '')]);
+  expect(back, back.log).toMatchObject({ code: 0, said: { problems: 0 } });
+  const headOf = (said: Record<string, unknown> | null) =>
+    ((said?.['heads'] ?? []) as Head[]).find(({ streamId }) => streamId === client.shutdownId);
+  expect(headOf(written.said)?.sequence).toBeGreaterThan(5);
+  expect(headOf(second.said)).toEqual(headOf(written.said));
 });
