@@ -132,6 +132,9 @@ export type TighteningPlan =
       readonly final: { readonly min: number; readonly mean: number; readonly max: number };
       /** lowest and highest bolt with wrong gasket data and the tool's scatter, percent of target */
       readonly band: { readonly min: number; readonly max: number };
+      /** largest difference of the gap across the flange on the way, and that of the procedure */
+      readonly tilt_mm: number;
+      readonly usualTilt_mm: number;
       readonly moves: number;
       readonly movesSaved: number;
       readonly passesSaved: number;

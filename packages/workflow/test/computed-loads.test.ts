@@ -18,6 +18,8 @@ const target: TargetEvidence = {
     ],
     final: { min: 97, mean: 100, max: 103 },
     band: { min: 88, max: 112 },
+    tilt_mm: 1.2,
+    usualTilt_mm: 0.6,
     moves: 24,
     movesSaved: 36,
     passesSaved: 3,

@@ -67,7 +67,10 @@ export interface TorquePlan {
   readonly moves: number;
   readonly movesSaved: number;
   readonly passesSaved: number;
+  /** Over the band of gasket compression. */
   readonly gasketPeak_MPa: number | undefined;
+  /** Largest difference of the gap across the flange after any step. */
+  readonly largestTilt_mm: number | undefined;
   readonly plan: ComputedLoads;
   readonly warnings: readonly Warning[];
 }
@@ -163,12 +166,16 @@ export function planTorques(request: PlanTorquesRequest): Omit<TorquePlan, 'warn
 function expected(
   { joint, target_N, scatter_percent }: PlanTorquesRequest,
   plan: ComputedLoads,
-): Pick<TorquePlan, 'band' | 'gasketPeak_MPa'> {
-  if (!plan.worthwhile) return { band: undefined, gasketPeak_MPa: undefined };
+): Pick<TorquePlan, 'band' | 'gasketPeak_MPa' | 'largestTilt_mm'> {
+  if (!plan.worthwhile) return { band: undefined, gasketPeak_MPa: undefined, largestTilt_mm: undefined };
   const request = { joint, target_N, passes: plan.sequence, record: 'none' as const };
   const { low, high } = simulationBand(request, { scatter_percent, seed: SCATTER_SEED });
-  const peaks = COMPRESSION_FACTORS.map(
-    (compressionFactor) => simulateTightening({ ...request, choices: { compressionFactor } }).gasketPeak_MPa,
+  const runs = COMPRESSION_FACTORS.map((compressionFactor) =>
+    simulateTightening({ ...request, choices: { compressionFactor } }),
   );
-  return { band: { min: low.min, max: high.max }, gasketPeak_MPa: Math.max(...peaks) };
+  return {
+    band: { min: low.min, max: high.max },
+    gasketPeak_MPa: Math.max(...runs.map((run) => run.gasketPeak_MPa)),
+    largestTilt_mm: Math.max(...runs.map((run) => run.largestParallelism_mm)),
+  };
 }

@@ -88,6 +88,8 @@ export function tighteningPlan(
     passes: plan.passes,
     final: { min, mean, max },
     band,
+    tilt_mm: plan.largestTilt_mm ?? 0,
+    usualTilt_mm: plan.plan.conventional.largestParallelism_mm,
     moves: plan.moves,
     movesSaved: plan.movesSaved,
     passesSaved: plan.passesSaved,

@@ -17,6 +17,8 @@ const tightening: TighteningPlan = {
   ],
   final: { min: 96, mean: 99, max: 103 },
   band: { min: 87.6, max: 112.3 },
+  tilt_mm: 1.2,
+  usualTilt_mm: 0.6,
   moves: 12,
   movesSaved: 48,
   passesSaved: 4,

@@ -49,6 +49,12 @@ export function ComputedPlan({ plan }: { readonly plan: Computed }) {
           saved: format.count(plan.movesSaved),
         })}
       </p>
+      <p>
+        {text('computed-tilt', {
+          tilt: format.quantity('gap', plan.tilt_mm),
+          usual: format.quantity('gap', plan.usualTilt_mm),
+        })}
+      </p>
       <p className={styles.soft}>
         {text('computed-cap', {
           cap: format.count(Math.round(plan.cap_percent)),

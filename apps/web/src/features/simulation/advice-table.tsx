@@ -43,7 +43,7 @@ export function AdviceTable({ advice, onCompare }: Props) {
             header: text('moves-short'),
             numeric: true,
             cell: (row) =>
-              row.movesBand === undefined
+              row.movesBand === undefined || row.movesBand.low === row.movesBand.high
                 ? format.count(row.moves)
                 : text('moves-band', {
                     moves: format.count(row.moves),

@@ -91,7 +91,14 @@ function Plan({ computed, onShow }: { readonly computed: ComputedPlanAnswer; rea
             }),
           },
           { name: text('computed-cap'), value: text(`cap-${capName(cap.governedBy)}`, { cap: round(cap.percent) }) },
-          { name: text('peak'), value: format.quantity('stress', computed.gasketPeak_MPa ?? null) },
+          { name: text('computed-peak'), value: format.quantity('stress', computed.gasketPeak_MPa ?? null) },
+          {
+            name: text('tilt-largest'),
+            value: text('tilt-against', {
+              tilt: format.quantity('gap', computed.largestTilt_mm ?? null),
+              usual: format.quantity('gap', plan.conventional.largestParallelism_mm),
+            }),
+          },
         ]}
       />
       <span>

@@ -51,3 +51,12 @@ export function standingOf(load_percent: number, limit_percent: number): LoadSta
   if (load_percent >= 100 - limit_percent) return 'within';
   return load_percent < 50 ? 'low' : 'below';
 }
+
+/** Whether the bands of the lowest load overlap: the difference between the patterns then means nothing. */
+export function equalWithinBand(
+  patterns: readonly { readonly band: { readonly low: { min: number }; readonly high: { min: number } } }[],
+): boolean {
+  const [one, other] = patterns;
+  if (!one || !other) return false;
+  return one.band.low.min <= other.band.high.min && other.band.low.min <= one.band.high.min;
+}

@@ -12,6 +12,7 @@ import { Refused } from '../calculator/refused.tsx';
 import { useAddressInputs } from '../calculator/use-inputs.ts';
 import { COMPUTED, readChoice, readSimulationInputs, readWay, type SimulationInputs, writeChoice } from './choices.ts';
 import { jobOf } from './job.ts';
+import { PrintedInputs } from './printed-inputs.tsx';
 import styles from './simulation.module.css';
 import { SimulationFields } from './simulation-inputs.tsx';
 import { SimulationView } from './simulation-view.tsx';
@@ -47,6 +48,7 @@ export function SimulationPage() {
         }
       />
       <div className={styles.page}>
+        <PrintedInputs inputs={inputs} />
         <SimulationFields
           inputs={inputs}
           change={change}

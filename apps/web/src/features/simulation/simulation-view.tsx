@@ -4,7 +4,7 @@ import { useText } from '../../texts/text-provider.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { AdviceTable } from './advice-table.tsx';
 import { ComputedSection } from './computed-section.tsx';
-import { exaggeration } from './edge-view.ts';
+import { equalWithinBand, exaggeration } from './edge-view.ts';
 import { LoadsTable } from './loads-table.tsx';
 import { PatternColumn } from './pattern-column.tsx';
 import type { SimulationResult } from './run-simulation.ts';
@@ -31,6 +31,7 @@ export function SimulationView({ result, limit_percent, asTable, onCompare, onSh
   const move = useCallback((next: number) => setAt(next), []);
   // Another simulation is shown from its end: how the joint comes out is the first question.
   useEffect(() => setAt(count - 1), [count]);
+  const equal = equalWithinBand(patterns);
   const steps = patterns.flatMap((pattern) => pattern.simulation.steps);
   const tilt = Math.max(0, ...patterns.map((pattern) => pattern.simulation.largestParallelism_mm));
   const start_mm = Math.max(0.1, ...steps.slice(0, 1).flatMap((step) => step.gap_mm));
@@ -50,6 +51,7 @@ export function SimulationView({ result, limit_percent, asTable, onCompare, onSh
               </span>
             ))}
           </p>
+          {equal && <p>{text('equal-within-band')}</p>}
           <div className={styles.columns}>
             {patterns.map((pattern, index) => (
               <PatternColumn

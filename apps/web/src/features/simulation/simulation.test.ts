@@ -1,7 +1,7 @@
 import { SIMULATION_LIMITS } from '@seatwell/calc';
 import { describe, expect, test } from 'vitest';
 import { offeredChoices, readChoice, writeChoice } from './choices.ts';
-import { edgeView, exaggeration, standingOf } from './edge-view.ts';
+import { edgeView, equalWithinBand, exaggeration, standingOf } from './edge-view.ts';
 import { jobOf } from './job.ts';
 import { placesOf } from './places.ts';
 import { runSimulation, type SimulationJob } from './run-simulation.ts';
@@ -156,4 +156,11 @@ test('loads stand below, within or above the limit', () => {
     'within',
     'above',
   ]);
+});
+
+test('patterns whose bands overlap end alike', () => {
+  const band = (low: number, high: number) => ({ band: { low: { min: low }, high: { min: high } } });
+  expect(equalWithinBand([band(40, 60), band(55, 80)])).toBe(true);
+  expect(equalWithinBand([band(40, 54), band(55, 80)])).toBe(false);
+  expect(equalWithinBand([band(40, 54)])).toBe(false);
 });
