@@ -5,6 +5,7 @@ const NOT_A_FORMULA = [
   /\.(toFixed|toPrecision|slice|at|round)\(/, // digits of a text
   /\.size < \d/, // bound of a memory
   /\? 1 : 0|\?\? [01]\b(?!\.)|=== [01]\b|> 0\b|< 0\b|!== 0\b/, // switches and absent values
+  /\.length (>|<|>=|<=) \d/, // whole numbers, which 1 % does not reach
   /^\s*readonly \w+\??:/, // a type
   /^\s*import\b|^export \{|const COATING_LIMITS/,
 ];

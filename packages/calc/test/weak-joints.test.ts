@@ -46,13 +46,16 @@ const document = () =>
     ...FLANGE_STANDARDS.map((standard) => `${listOf(standard)}\n`),
   ].join('\n');
 
+/** Without the spaces and dashes that only line tables up. */
+const unaligned = (text: string) => text.replace(/ {2,}/g, ' ').replace(/-{3,}/g, '---').trim();
+
 describe('the published list of weak standard joints', () => {
   it('is what the calculation computes', () => {
     if (process.env.WRITE_WEAK_JOINTS === '1') writeFileSync(FILE, document());
-    expect(readFileSync(FILE, 'utf8')).toBe(document());
+    expect(unaligned(readFileSync(FILE, 'utf8'))).toBe(unaligned(document()));
   });
 
   it('names the commonest joint: NPS 8 class 150', () => {
-    expect(readFileSync(FILE, 'utf8')).toMatch(/\| NPS8 \| 150 \| 45\.\d/);
+    expect(readFileSync(FILE, 'utf8')).toMatch(/\| NPS8 +\| 150 +\| 45\.\d/);
   });
 });
