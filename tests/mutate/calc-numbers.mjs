@@ -10,10 +10,12 @@ const NOT_A_FORMULA = [
   /^\s*import\b|^export \{|const COATING_LIMITS/,
 ];
 
-/** Blanks strings, templates and comments, keeping every offset. */
+/** Blanks strings, templates, patterns and comments, keeping every offset. */
 function blankTexts(code) {
   const blank = (text) => text.replace(/[^\n]/g, ' ');
-  return code.replace(/\/\*[\s\S]*?\*\/|\/\/[^\n]*|'(?:[^'\\\n]|\\.)*'|`(?:[^`\\]|\\.)*`/g, blank);
+  const texts =
+    /\/\*[\s\S]*?\*\/|\/\/[^\n]*|'(?:[^'\\\n]|\\.)*'|`(?:[^`\\]|\\.)*`|(?<=[(,=:]\s*)\/(?:[^/\\\n[]|\\.|\[[^\]\n]*\])+\/[a-z]*/g;
+  return code.replace(texts, blank);
 }
 
 /** @returns {{ start: number, text: string, line: number }[]} */
@@ -24,7 +26,8 @@ export function formulaNumbers(code) {
     const value = Number(match[0].replaceAll('_', ''));
     const lineStart = bare.lastIndexOf('\n', match.index) + 1;
     const line = bare.slice(lineStart, bare.indexOf('\n', match.index));
-    if (value === 0 || NOT_A_FORMULA.some((pattern) => pattern.test(line))) continue;
+    // 1e-9 and the like are tolerances of a comparison or an iteration.
+    if (value < 1e-5 || NOT_A_FORMULA.some((pattern) => pattern.test(line))) continue;
     found.push({ start: match.index, text: match[0], line: code.slice(0, match.index).split('\n').length });
   }
   return found;

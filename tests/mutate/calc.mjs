@@ -1,9 +1,8 @@
 // Each constant and exponent of a formula of packages/calc is changed by 1 % in turn: a test must notice. Prints what
-// survived and fails then. The source stays as it is: the number is changed while the module loads
-// (calc.vitest.config.ts). A first run learns which test files reach which source file; a mutation then runs only
-// those, the quickest first. Tables, plausibility ranges and thread spellings are left out. A part of a path picks
-// files: `npm run mutate -- calc torque`.
-import { spawn } from 'node:child_process';
+// survived and fails then. A first run learns which test files reach which source file; a change then runs only those,
+// the quickest first, in one of two processes that keep their vitest open (calc-worker.mjs). Tables, plausibility
+// ranges and thread spellings are left out. A part of a path picks files: `npm run mutate -- calc torque`.
+import { fork, spawn } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -13,45 +12,28 @@ import { EQUIVALENT } from './calc-equivalent.mjs';
 import { formulaNumbers } from './calc-numbers.mjs';
 
 const root = fileURLToPath(new URL('../..', import.meta.url)).replace(/\/$/, '');
+const worker = fileURLToPath(new URL('calc-worker.mjs', import.meta.url));
 const AT_ONCE = 2;
+/** A change that makes a loop endless is noticed too. */
+const ENDLESS_MS = 300_000;
 /** Names of documents, dimension and strength tables, spellings of threads: no formulas. */
 const NO_FORMULAS = ['/tables/', '/designation.ts', '/sources.ts', '/version.ts', '/index.ts'];
 
 const [part = ''] = process.argv.slice(2).filter((word) => word !== 'calc');
-const files = readdirSync(`${root}/packages/calc/src`, { recursive: true })
-  .map((name) => `/packages/calc/src/${name}`)
-  .filter((file) => file.endsWith('.ts') && file.includes(part) && !NO_FORMULAS.some((none) => file.includes(none)))
-  .sort();
-
-/** A change that makes a loop endless is noticed too. */
-const ENDLESS_MS = 300_000;
-
-/** Whether the tests fail under these settings. */
-function testsFail(settings) {
-  const args = ['node_modules/vitest/vitest.mjs', 'run', '--config', 'tests/mutate/calc.vitest.config.ts'];
-  const env = { ...process.env, ...settings };
-  return new Promise((done, fail) => {
-    const child = spawn(process.execPath, args, { cwd: root, env, stdio: 'ignore' });
-    child.on('error', fail);
-    const endless = setTimeout(() => child.kill('SIGKILL'), ENDLESS_MS);
-    child.on('exit', (code) => {
-      clearTimeout(endless);
-      done(code !== 0);
-    });
-  });
-}
 
 /** Test files by the source file that they run functions of, the quickest first; '' holds all of them. */
 async function learn() {
   const folder = await mkdtemp(join(tmpdir(), 'mutate-'));
   try {
     const out = join(folder, 'reached');
-    if (await testsFail({ MUTATE_LEARN: out })) throw new Error('Tests fail before any number is changed.');
-    const lines = (await readFile(out, 'utf8'))
-      .trim()
-      .split('\n')
-      .map((line) => JSON.parse(line));
-    const tests = lines.toSorted((a, b) => a.took_ms - b.took_ms);
+    const args = ['node_modules/vitest/vitest.mjs', 'run', '--config', 'tests/mutate/calc.vitest.config.ts'];
+    const env = { ...process.env, MUTATE_LEARN: out };
+    const failed = await new Promise((done) => {
+      spawn(process.execPath, args, { cwd: root, env, stdio: 'ignore' }).on('exit', (code) => done(code !== 0));
+    });
+    if (failed) throw new Error('Tests fail before any number is changed.');
+    const lines = (await readFile(out, 'utf8')).trim().split('\n');
+    const tests = lines.map((line) => JSON.parse(line)).toSorted((a, b) => a.took_ms - b.took_ms);
     const nameOf = ({ test }) => test.slice(root.length + 1);
     const byFile = new Map([['', tests.map(nameOf)]]);
     for (const test of tests) {
@@ -63,33 +45,80 @@ async function learn() {
   }
 }
 
+/** The numbers of all formulas, those that are left out as equivalent marked with the reason. */
+function numbersToChange() {
+  const files = readdirSync(`${root}/packages/calc/src`, { recursive: true })
+    .map((name) => `/packages/calc/src/${name}`)
+    .filter((file) => file.endsWith('.ts') && file.includes(part) && !NO_FORMULAS.some((none) => file.includes(none)));
+  return files.sort().flatMap((file) => {
+    const source = readFileSync(`${root}${file}`, 'utf8');
+    return formulaNumbers(source).map((number) => {
+      const code = source.split('\n')[number.line - 1].trim();
+      const why = EQUIVALENT.find((one) => file.endsWith(one.file) && code === one.code)?.why;
+      return { file, code, why, ...number };
+    });
+  });
+}
+
+/** A process that says of each change whether a test notices; a new one where the old one had to be ended. */
+function asker() {
+  let child;
+  const answerOf = (message) =>
+    new Promise((done, fail) => {
+      const endless = setTimeout(() => child.kill('SIGKILL'), ENDLESS_MS);
+      const onExit = (_code, signal) => {
+        child = undefined;
+        clearTimeout(endless);
+        if (signal === 'SIGKILL') done({ caught: true });
+        else fail(new Error('A process of the mutation run ended by itself.'));
+      };
+      child.once('exit', onExit);
+      child.once('message', (answer) => {
+        clearTimeout(endless);
+        child.off('exit', onExit);
+        done(answer);
+      });
+      if (message !== undefined) child.send(message);
+    });
+  return {
+    async ask(change) {
+      if (child === undefined) {
+        child = fork(worker, { cwd: root, stdio: ['ignore', 'ignore', 'inherit', 'ipc'] });
+        await answerOf(undefined);
+      }
+      return answerOf(change);
+    },
+    end: () => child?.kill(),
+  };
+}
+
 const testsOf = await learn();
-const waiting = files.flatMap((file) => {
-  const code = readFileSync(`${root}${file}`, 'utf8');
-  return formulaNumbers(code).map((number) => ({ file, code: code.split('\n')[number.line - 1].trim(), ...number }));
-});
-const allowed = waiting.filter(({ file, code }) =>
-  EQUIVALENT.some((one) => file.endsWith(one.file) && code === one.code),
-);
-const asked = waiting.filter((one) => !allowed.includes(one));
-const all = asked.length;
+const numbers = numbersToChange();
+const allowed = numbers.filter(({ why }) => why !== undefined);
+const waiting = numbers.filter(({ why }) => why === undefined);
+const all = waiting.length;
 const survived = [];
 await Promise.all(
   Array.from({ length: AT_ONCE }, async () => {
-    for (let next = asked.shift(); next; next = asked.shift()) {
-      const tests = testsOf.get(next.file) ?? testsOf.get('') ?? [];
-      const mutation = { MUTATE_FILE: next.file, MUTATE_AT: String(next.start), MUTATE_TESTS: JSON.stringify(tests) };
-      if (await testsFail(mutation)) continue;
+    const { ask, end } = asker();
+    const every = testsOf.get('') ?? [];
+    // Without any change the open vitest must agree with the first run.
+    if ((await ask({ file: '', start: 0, tests: every.slice(0, 5) })).caught) throw new Error('The tests disagree.');
+    for (let next = waiting.shift(); next; next = waiting.shift()) {
+      const { file, start, line, text, code } = next;
+      if ((await ask({ file, start, tests: testsOf.get(file) ?? every })).caught) continue;
       survived.push(next);
-      console.log(`SURVIVED  ${next.file}:${next.line}  ${next.text}  ${next.code}`);
+      console.log(`SURVIVED  ${file}:${line}  ${text}  ${code}`);
     }
+    end();
   }),
 );
-for (const one of EQUIVALENT) {
-  const count = allowed.filter(({ file, code }) => file.endsWith(one.file) && code === one.code).length;
-  if (count > 0) console.log(`left out  ${one.file}  ${one.code}  ${one.why}`);
-  if (count === 0 && part === '')
-    throw new Error(`${one.file} has no line "${one.code}" any more: take it off the list.`);
+for (const { file, line, text, why } of allowed) console.log(`left out  ${file}:${line}  ${text}  ${why}`);
+const stale = EQUIVALENT.filter(
+  (one) => !allowed.some(({ file, code }) => file.endsWith(one.file) && code === one.code),
+);
+if (part === '' && stale.length > 0) {
+  throw new Error(`${stale[0].file} has no line "${stale[0].code}" any more: take it off calc-equivalent.mjs.`);
 }
 console.log(
   `\n${all - survived.length} of ${all} changed numbers were caught; ${allowed.length} left out as equivalent.`,

@@ -127,6 +127,18 @@ describe('a coating', () => {
     expect(refused(() => targetWindow(bolted(zinc, at(211))))).toEqual(['coating-too-hot bolting.coating']);
   });
 
+  it.each([
+    ['zinc', 210],
+    ['cadmium', 160],
+    ['ptfe', 230],
+    ['aluminium-ceramic', 590],
+  ])('of %s is good to %i °C (common practice)', (coating, maximum_C) => {
+    const at = (temperature_C: number) =>
+      refused(() => targetWindow(bolted({ coating }, { service: { pressure_MPa: 3, temperature_C } })));
+    expect(at(maximum_C)).toEqual([]);
+    expect(at(maximum_C + 1)).toEqual(['coating-too-hot bolting.coating']);
+  });
+
   it('follows its maker’s limit where one is entered with its source', () => {
     const own = { condition: 'coated', coating: 'ptfe', coatingMaximum_C: 260 } as const;
     expect(refused(() => targetWindow(bolted(own, hot)))).toEqual(['source-missing bolting.coatingSource']);

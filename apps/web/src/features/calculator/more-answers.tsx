@@ -16,7 +16,7 @@ export function FlangeStresses({ states }: { states: NonNullable<TargetAnswer['f
       caption={text('flange-stresses', { unit: format.unit('stress') })}
       rows={states}
       rowKey={(state) => state.case}
-      onPhone="table"
+      onPhone="cards"
       columns={[
         { key: 'case', header: text('case'), rowHeader: true, cell: (state) => text(`case-${state.case}`) },
         { key: 'SH', header: text('hub-stress'), numeric: true, cell: (state) => stress(state.longitudinalHub_MPa) },
@@ -47,7 +47,7 @@ export function Sensitivities({ inputs }: { inputs: Inputs }) {
       caption={text('sensitivities')}
       rows={found}
       rowKey={(row) => row.input}
-      onPhone="table"
+      onPhone="cards"
       columns={[
         { key: 'input', header: text('ten-more-of'), rowHeader: true, cell: (row) => text(`more-${row.input}`) },
         { key: 'floor', header: text('floor-change'), numeric: true, cell: (row) => percent(row.floor_percent) },
