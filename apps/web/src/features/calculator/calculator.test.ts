@@ -1,7 +1,7 @@
 import { findFlange, targetWindow } from '@seatwell/calc';
 import { describe, expect, test } from 'vitest';
 import { parseSearch, writeSearch } from '../../app/search-params.ts';
-import { calculate, inputOf, isRefused } from './answer.ts';
+import { calculate, inputOf, isRefused, sensitivitiesOf } from './answer.ts';
 import { example } from './example.ts';
 import { asInput, type Inputs, readChart, readInputs, readPasses, withInputs, writeChart } from './inputs.ts';
 import { missingInputs } from './missing-inputs.ts';
@@ -62,6 +62,96 @@ describe('what is missing', () => {
   test('a sequence needs the count of bolts only', () => {
     const { sequence } = calculate({ standard: 'ASME-B16.5', size: 'NPS8', rating: '150' });
     expect(sequence).toMatchObject({ order: [[1], [5], [3], [7], [2], [6], [4], [8]] });
+  });
+});
+
+describe('limits that need more inputs', () => {
+  const names = (inputs: Inputs) => {
+    const { target } = calculate(inputs);
+    if (target === undefined || isRefused(target)) throw new Error('no target');
+    return [...target.window.lower, ...target.window.upper].map(({ name }) => name);
+  };
+  const strength: Inputs = {
+    strengthKind: 'integral',
+    allowableAmbient_MPa: '138',
+    allowableOperating_MPa: '120',
+    modulusAmbient_MPa: '200000',
+    modulusOperating_MPa: '190000',
+    strengthSource: 'code',
+  };
+  const warm: Inputs = {
+    assembly_C: '20',
+    startBolt_C: '150',
+    startFlange_C: '190',
+    boltExpansion_ppmK: '12',
+    flangeExpansion_ppmK: '12',
+    expansionSource: 'handbook',
+    grip_mm: '88.6',
+    elasticModulus_MPa: '205000',
+  };
+
+  test('the strength of the flange, and its rotation from it', () => {
+    const inputs = withInputs(example, { ...strength, rotationLimit_deg: '0.3', rotationSource: 'maker' });
+    expect(names(inputs)).toEqual(
+      expect.arrayContaining(['flange-stress-assembly', 'flange-stress-test', 'flange-rigidity', 'flange-rotation']),
+    );
+  });
+
+  test('name all that belongs to them as soon as the first is entered', () => {
+    expect(missingInputs(withInputs(example, { strengthKind: 'loose' }))).toContain('allowableAmbient_MPa');
+    expect(missingInputs(withInputs(example, { startBolt_C: '90' }))).toEqual(
+      expect.arrayContaining(['assembly_C', 'startFlange_C', 'expansionSource', 'grip_mm', 'elasticModulus_MPa']),
+    );
+    expect(missingInputs(withInputs(example, { rotationLimit_deg: '0.3' }))).toEqual(['rotationSource']);
+    expect(missingInputs(withInputs(example, { coatingMaximum_C: '260' }))).toEqual(['coating', 'coatingSource']);
+  });
+
+  test('a temperature difference, in millionths to the kelvin and kilonewtons to the millimetre', () => {
+    expect(names(withInputs(example, warm))).toContain('bolt-thermal-gain');
+    const request = targetRequest(
+      withInputs(example, {
+        ...warm,
+        flangeStiffness_kNmm: '8000',
+        gasketStiffness_kNmm: '2000',
+        stiffnessSource: 'model',
+      }),
+    );
+    expect(request.service.thermal).toMatchObject({
+      boltExpansion_perK: 12e-6,
+      stiffness: { flanges_N_per_mm: 8e6, gaskets_N_per_mm: 2e6 },
+    });
+  });
+
+  test('a ring takes its contact from what was entered', () => {
+    const ring = withInputs(example, { family: 'ring-joint' });
+    expect(missingInputs(ring)).toEqual(['ringPitch_mm', 'ringWidth_mm', 'ringSource']);
+    const { gasket } = targetRequest(
+      withInputs(ring, { ringPitch_mm: '269.88', ringWidth_mm: '11.11', ringSource: 'drawing' }),
+    );
+    expect(gasket.contactInside_mm).toBeCloseTo(258.77, 6);
+  });
+
+  test('ribs, washers, nut and coating reach the calculation', () => {
+    const { gasket, bolting } = targetRequest(
+      withInputs(example, {
+        ribArea_mm2: '900',
+        washersPerBolt: '2',
+        washerThickness_mm: '4',
+        nut: '2H',
+        coating: 'zinc',
+      }),
+    );
+    expect(gasket.ribArea_mm2).toBe(900);
+    expect(bolting).toMatchObject({ washers: { perBolt: 2, thickness_mm: 4 }, nut: '2H', coating: 'zinc' });
+    const wrong = calculate(withInputs(example, { grade: 'B7M', nut: '2H' })).target;
+    if (wrong === undefined || !isRefused(wrong)) throw new Error('not refused');
+    expect(wrong.refused.map((item) => inputOf(item))).toEqual(['nut']);
+  });
+
+  test('what the window depends on is asked for apart', () => {
+    const found = sensitivitiesOf(example);
+    if (isRefused(found)) throw new Error('refused');
+    expect(found.find(({ input }) => input === 'friction')?.torque_percent).toBeCloseTo(10, 6);
   });
 });
 

@@ -42,6 +42,8 @@ export function TargetTableSheet({ table }: Props) {
           lubricant: { nutFactor: lubricant.content.nutFactor, source: lubricant.content.source },
           passPercents,
         });
+  // Where no nut is turned under load, a pass is a bolt load.
+  const turned = method === 'torque-wrench' || method === 'hydraulic-wrench';
   const noteOf = (row: CrewTableRow) =>
     'refused' in row
       ? row.refused
@@ -80,13 +82,13 @@ export function TargetTableSheet({ table }: Props) {
         ]}
       />
       <Table
-        caption={text('crew-table')}
+        caption={text('crew-table', { unit: format.unit(turned ? 'torque' : 'load') })}
         rows={rows}
         rowKey={(row) => `${row.standard} ${row.size} ${row.rating}`}
         onPhone="table"
         columns={[
           { key: 'flange', header: text('flange'), rowHeader: true, cell: (row) => trade.flange(row.size, row.rating) },
-          ...columnsOf({ text, trade, format, passPercents }),
+          ...columnsOf({ text, trade, format, passPercents, turned }),
           { key: 'note', header: text('note'), cell: noteOf },
         ]}
       />
@@ -100,9 +102,10 @@ interface Tools {
   readonly trade: ReturnType<typeof useTrade>;
   readonly format: ReturnType<typeof useFormat>;
   readonly passPercents: readonly number[];
+  readonly turned: boolean;
 }
 
-function columnsOf({ text, trade, format, passPercents }: Tools): TableColumn<CrewTableRow>[] {
+function columnsOf({ text, trade, format, passPercents, turned }: Tools): TableColumn<CrewTableRow>[] {
   const computed = (row: CrewTableRow) => ('refused' in row ? undefined : row);
   return [
     {
@@ -122,21 +125,17 @@ function columnsOf({ text, trade, format, passPercents }: Tools): TableColumn<Cr
       numeric: true,
       cell: (row) => format.value('stress', computed(row)?.boltStress_MPa),
     },
-    {
-      key: 'load',
-      header: text('load-in', { unit: format.unit('load') }),
-      numeric: true,
-      cell: (row) => format.value('load', computed(row)?.boltLoad_N),
-    },
     ...passPercents.map((percent, index) => ({
       key: `pass ${index}`,
       header: text('pass-torque', {
         number: format.count(index + 1),
         percent: format.percent(percent / 100),
-        unit: format.unit('torque'),
       }),
       numeric: true,
-      cell: (row: CrewTableRow) => format.value('torque', computed(row)?.passes[index]?.torque_Nm),
+      cell: (row: CrewTableRow) => {
+        const pass = computed(row)?.passes[index];
+        return turned ? format.value('torque', pass?.torque_Nm) : format.value('load', pass?.load_N);
+      },
     })),
   ];
 }
