@@ -1,8 +1,8 @@
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
-import { pdfPages, pdfText } from '../../../../../tests/api/support/pdf-text.ts';
+import { pdfFonts, pdfPages, pdfText } from '../../../../../tests/api/support/pdf-text.ts';
 import { sheetContent } from './sheet-content.ts';
-import { jointOf, makeOf, sourceOf } from './sheet-for-tests.ts';
+import { jointOf, makeOf, sourceOf, targetOf } from './sheet-for-tests.ts';
 import { sheetsPdf } from './sheets-pdf.ts';
 import { typeset } from './typesetting/typesetter.ts';
 
@@ -62,5 +62,54 @@ describe('sheets as PDF', () => {
   test('a document that cannot be set is refused with what the typesetter says, and the next is set', async () => {
     await expect(typeset({ template: '#unknown-word', data: {}, tagged: false })).rejects.toThrow(/unknown variable/);
     expect((await typeset({ template: '#set document(date: none)\nword', data: {}, tagged: false })).pages).toBe(1);
+  });
+
+  const pageWith = (pdf: Buffer, words: string) =>
+    pdfPages(pdf).findIndex((page) => page.some(({ text }) => text.trim() === words));
+
+  test('cautions and the line to stop and call are on the page of the values, whatever pushes them', async () => {
+    const photos = new Map([['a1', await jpeg('#777777')]]);
+    const make = makeOf({
+      purpose: 'spade-in',
+      rejected: true,
+      leaking: true,
+      retighten: true,
+      target: targetOf(370, { insideWindow: false, shortfallReason: 'accepted, memo 12' }),
+    });
+    const crowded = sheetContent(sourceOf({ make, photo: { hash: 'a1', of: 'found' } }));
+    const held = Array.from({ length: 9 }, () => crowded.banners).flat();
+    for (const banners of [[], crowded.banners, held]) {
+      const { bytes } = await sheetsPdf([{ ...crowded, banners }], photos);
+      const values = pageWith(bytes, 'Tightening');
+      expect(values).toBeGreaterThan(0);
+      expect(pageWith(bytes, 'Cautions')).toBe(values);
+      expect(pageWith(bytes, 'STOP AND CALL')).toBe(values);
+    }
+  });
+
+  test('a page from right to left mirrors neither the bolt plan nor the order of the bolts', async () => {
+    const { bytes } = await sheetsPdf([sheetContent(sourceOf(), 'ar')], none);
+    const pages = pdfPages(bytes);
+    const digits = (pages[0] ?? []).filter(({ text }) => /^\d$/.test(text));
+    const [one, two, three, four] = digits;
+    // Clockwise from the top: bolt 4 of 12 stands to the right of bolt 1.
+    expect([one, two, three, four].map((run) => run?.text)).toEqual(['1', '2', '3', '4']);
+    expect(four?.x).toBeGreaterThan(one?.x ?? 0);
+    const fours = pages.flat().filter(({ text }) => /^[\u2066-\u2069]*(1 7 4 10|2 8 5 11|3 9 6 12)/.test(text));
+    expect(fours.map(({ text }) => text.replaceAll(/[\u2066-\u2069]/g, '').trim())).toEqual([
+      '1 7 4 10',
+      '2 8 5 11',
+      '3 9 6 12',
+    ]);
+    const places = fours.map(({ x }) => x);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+  });
+
+  test('Arabic and Devanagari are set in the fonts that are shipped', async () => {
+    const make = makeOf();
+    const remark = 'وصلة مفتوحة · सावधानी से';
+    const { bytes } = await sheetsPdf([sheetContent(sourceOf({ make, joint: jointOf(make, { remark }) }))], none);
+    const families = new Set(pdfFonts(bytes).map((font) => font.replace(/-.*/, '')));
+    expect([...families].sort()).toEqual(['AtkinsonHyperlegibleNext', 'NotoSansArabic', 'NotoSansDevanagari']);
   });
 });
