@@ -17,6 +17,7 @@ import { readRoutes } from './features/read-routes.ts';
 import { startBatchJob } from './features/recording/batch-job.ts';
 import type { Clock } from './features/recording/record-command.ts';
 import { recordingRoutes } from './features/recording/routes.ts';
+import { recordRoutes } from './features/records/routes.ts';
 import { sessionRoutes } from './features/session/routes.ts';
 import { simulationRoutes } from './features/simulation/routes.ts';
 import type { Database } from './platform/database/pool.ts';
@@ -135,6 +136,7 @@ export async function createApp(parts: AppParts): Promise<FastifyInstance> {
     await fileRoutes(api, parts);
     await jobRoutes(api, parts);
     await operatingRoutes(api, parts);
+    await recordRoutes(api, parts);
     await importRoutes(api, parts);
     await liveRoutes(api, parts);
     await api.register(calcRoutes);

@@ -41,6 +41,9 @@ export const addresses = {
   reportPaper: (shutdownId: string) => `/api/v1/shutdowns/${shutdownId}/report.pdf`,
   handOut: (procedureId: string, revision: number) =>
     `/api/v1/procedures/${procedureId}/revisions/${revision}/hand-out.pdf`,
+  /** the whole record, lines of JSON of the server */
+  record: (shutdownId: string) => `/api/v1/shutdowns/${shutdownId}/record`,
+  siteRecord: () => '/api/v1/site/record',
   editJoint: (shutdownId: string, jointId: string) => `/shutdowns/${shutdownId}/joints/${jointId}/edit`,
   target: (shutdownId: string, jointId: string, query: Query = {}) =>
     withQuery(`/shutdowns/${shutdownId}/joints/${jointId}/target`, query),

@@ -1,8 +1,12 @@
 import type { OperatorStatus } from '@seatwell/contract';
+import { addresses } from '../../app/addresses.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Table } from '../../ui/table.tsx';
 import styles from './operating.module.css';
+
+const recordOf = ({ kind, streamId }: OperatorStatus['streams'][number]): string =>
+  kind === 'site' ? addresses.siteRecord() : addresses.record(streamId);
 
 /** The head of each stream, to be kept elsewhere. */
 export function StreamsBlock({ streams }: { streams: OperatorStatus['streams'] }) {
@@ -23,6 +27,15 @@ export function StreamsBlock({ streams }: { streams: OperatorStatus['streams'] }
             key: 'head',
             header: text('head'),
             cell: (stream) => <code className={styles.long}>{stream.root}</code>,
+          },
+          {
+            key: 'download',
+            header: text('action'),
+            cell: (stream) => (
+              <a href={recordOf(stream)} download aria-label={text('download-of', { name: stream.name })}>
+                {text('download')}
+              </a>
+            ),
           },
         ]}
       />
