@@ -71,6 +71,7 @@ describe('every route but the public ones', () => {
         '/api/v1/first-visit',
         '/api/v1/first-visit',
         '/api/v1/health',
+        '/api/v1/health/live',
         '/api/v1/openapi.json',
         '/api/v1/session',
       ].sort(),
