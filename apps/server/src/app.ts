@@ -19,6 +19,7 @@ import type { Clock } from './features/recording/record-command.ts';
 import { recordingRoutes } from './features/recording/routes.ts';
 import { recordRoutes } from './features/records/routes.ts';
 import { sessionRoutes } from './features/session/routes.ts';
+import { longRunRoutes } from './features/simulation/long-run-routes.ts';
 import { simulationRoutes } from './features/simulation/routes.ts';
 import type { Database } from './platform/database/pool.ts';
 import { declaredActionsPlugin } from './platform/http/declared-actions.ts';
@@ -141,6 +142,7 @@ export async function createApp(parts: AppParts): Promise<FastifyInstance> {
     await liveRoutes(api, parts);
     await api.register(calcRoutes);
     await api.register(simulationRoutes);
+    await longRunRoutes(api, parts);
   });
   if (tls?.authority) await trustRoutes(app, tls.authority);
   await serveWeb(app);

@@ -3,6 +3,7 @@ import { importJob } from './features/import/import-job.ts';
 import { BATCH_JOB, batchJob } from './features/recording/batch-job.ts';
 import type { RecordingParts } from './features/recording/record-command.ts';
 import { SHEETS_JOB, sheetsJob } from './features/sheets/sheets-job.ts';
+import { longRunJob, SIMULATION_JOB } from './features/simulation/long-run-job.ts';
 import type { JobKinds } from './platform/jobs/queue.ts';
 
 /** Every kind of job that a process can run. */
@@ -10,4 +11,5 @@ export const jobKinds = (parts: RecordingParts): JobKinds => ({
   [BATCH_JOB]: batchJob(parts),
   [IMPORT_JOB]: importJob(parts),
   [SHEETS_JOB]: sheetsJob(parts),
+  [SIMULATION_JOB]: longRunJob,
 });

@@ -10,6 +10,10 @@ export const SIMULATION_SIZES = {
   compared: 12,
   /** Steps of all sequences of a request together, so that an answer takes about a second at most. */
   steps: 3000,
+  /** Of a long run, which is a job: sequences, scattered runs of each, and steps of all runs together. */
+  comparedInJob: 200,
+  scatterRuns: 1000,
+  stepsInJob: 2_000_000,
 } as const;
 
 const millimetres = z.number().positive().max(20_000);
@@ -114,6 +118,32 @@ export const simulationRequest = z
       message: `The request has more than ${SIMULATION_SIZES.steps} steps in all. Send fewer sequences at once.`,
     },
   );
+/** `POST /api/v1/calc/simulation/runs`: many sequences or many scattered runs, as a job. */
+export const longSimulationRequest = z
+  .strictObject({
+    joint: simulatedJoint,
+    target_MPa: z.number().positive().max(2000),
+    area: z.enum(['tensile', 'root']),
+    compare: z.array(simulatedCase).min(1).max(SIMULATION_SIZES.comparedInJob),
+    scatterRuns: z.int().min(1).max(SIMULATION_SIZES.scatterRuns).default(200),
+  })
+  .refine(({ compare }) => compare.every((item) => stepCount(item.passes) <= SIMULATION_SIZES.steps), {
+    path: ['compare'],
+    message: `A sequence has more than ${SIMULATION_SIZES.steps} steps.`,
+  })
+  .refine(
+    ({ compare, scatterRuns }) =>
+      compare.reduce(
+        (sum, { passes: sequence, options: asked }) =>
+          sum + stepCount(sequence) * (4 + ((asked?.scatter_percent ?? 0) > 0 ? scatterRuns : 0)),
+        0,
+      ) <= SIMULATION_SIZES.stepsInJob,
+    {
+      path: ['compare'],
+      message: `All runs together have more than ${SIMULATION_SIZES.stepsInJob} steps. Send fewer sequences or fewer scattered runs.`,
+    },
+  );
+export type LongSimulationRequestBody = z.infer<typeof longSimulationRequest>;
 export type SimulationRequestBody = z.infer<typeof simulationRequest>;
 
 const statistics = z.object({ min: z.number(), mean: z.number(), max: z.number(), sd: z.number() });

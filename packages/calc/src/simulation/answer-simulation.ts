@@ -65,7 +65,8 @@ const GUIDE_RING_N_PER_MM2 = (200_000 * 5) / 3;
 /** Steps of all scatter runs together. */
 const SCATTER_STEPS = 6000;
 
-function conditioned(joint: SimulationJoint, options: SimulationOptions): SimulationJoint {
+/** The joint with what the options do to it. */
+export function conditioned(joint: SimulationJoint, options: SimulationOptions): SimulationJoint {
   requireInRange([
     ['options.creep', options.creep, { min: 0, max: 1 }],
     ['options.guideRingClosure_mm', options.guideRingClosure_mm, { min: 0, max: 20, open: true }],

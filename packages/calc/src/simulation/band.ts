@@ -64,6 +64,15 @@ function percentile(values: readonly number[], share: number): number {
  * @throws CalcRefusal as `simulateTightening`
  */
 export function simulationBand(request: SimulationRequest, scatter?: ToolScatter): LoadBand {
+  const runs = bandRuns(request, scatter);
+  for (;;) {
+    const { done, value } = runs.next();
+    if (done) return value;
+  }
+}
+
+/** The same run by run, so that others can be answered between them. */
+export function* bandRuns(request: SimulationRequest, scatter?: ToolScatter): Generator<undefined, LoadBand> {
   checkJoint(request.joint);
   requireInRange([
     ['target_N', request.target_N, { min: 0, open: true }],
@@ -71,12 +80,18 @@ export function simulationBand(request: SimulationRequest, scatter?: ToolScatter
     ['runs', scatter?.runs, { min: 1, max: 1000 }],
   ]);
   const passes = solverSteps(request.passes, request.joint.boltCount);
-  const finals = COMPRESSION_FACTORS.map((factor) => finalLoads(request, passes, factor));
+  const finals: LoadStatistics[] = [];
+  for (const factor of COMPRESSION_FACTORS) {
+    finals.push(finalLoads(request, passes, factor));
+    yield;
+  }
   const runs: LoadStatistics[] = [];
   if (scatter !== undefined && scatter.scatter_percent > 0) {
     const normal = seededNormal(scatter.seed);
-    for (let run = 0; run < (scatter.runs ?? SCATTER_RUNS); run++)
+    for (let run = 0; run < (scatter.runs ?? SCATTER_RUNS); run++) {
       runs.push(finalLoads(request, scattered(passes, scatter.scatter_percent / 200, normal), 1));
+      yield;
+    }
   }
   const rangeOf = (part: 'min' | 'mean' | 'max') => {
     const values = finals.map((final) => final[part]);

@@ -23,6 +23,13 @@ export { estimatedRing, type WeldNeckDimensions } from './estimated-ring.ts';
 export type { GasketCurve } from './gasket-law.ts';
 export { estimatedPasses, type Interaction, interactionOf } from './interaction.ts';
 export type { SimulationJoint, SolverChoices } from './joint-model.ts';
+export {
+  type LongCase,
+  type LongSimulation,
+  type LongSimulationRequest,
+  longSimulation,
+  longSimulationRuns,
+} from './long-simulation.ts';
 export { type PassesNeeded, passesNeeded } from './passes-needed.ts';
 export type { RingSection } from './ring-element.ts';
 export { findRing, listRings, type PairKind, type RingPerFlange, type RingRow } from './ring-parameters.ts';
