@@ -45,6 +45,6 @@ function bringBuildUpToDate() {
 
 checkNode();
 bringBuildUpToDate();
-const command = ['backup', 'restore', 'verify'].find((name) => name === process.argv[2]);
+const command = ['backup', 'restore', 'verify', 'nightly'].find((name) => name === process.argv[2]);
 if (command !== undefined) process.argv.splice(2, 1);
 await import(pathToFileURL(join(root, 'apps', 'server', 'dist', `${command ?? 'main'}.js`)).href);

@@ -16,6 +16,7 @@ export default defineConfig({
         backup: 'src/commands/backup.ts',
         restore: 'src/commands/restore.ts',
         verify: 'src/commands/verify.ts',
+        nightly: 'src/commands/nightly.ts',
         'import-worker': 'src/features/import/reading/import-worker.ts',
         'typeset-worker': 'src/features/sheets/typesetting/typeset-worker.mjs',
       },

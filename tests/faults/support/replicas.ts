@@ -13,6 +13,7 @@ export type Replica = Seatwell & { readonly url: string };
 export interface SharedDatabase {
   /** connects as the role that owns the database and is no superuser */
   readonly url: string;
+  readonly checkout: Checkout;
   readonly start: (environment?: Readonly<Record<string, string>>) => Promise<Replica>;
   readonly query: <T extends pg.QueryResultRow>(text: string, values?: unknown[]) => Promise<T[]>;
   readonly withClient: <T>(work: (client: pg.Client) => Promise<T>) => Promise<T>;
@@ -54,6 +55,7 @@ export function sharedDatabases(): () => Promise<SharedDatabase> {
     const checkout: Checkout = await makeCheckout();
     return {
       url,
+      checkout,
       withClient,
       query: (text, values) => withClient(async (client) => (await client.query(text, values)).rows as never),
       start: (environment = {}) =>

@@ -11,6 +11,7 @@ import { StartupError } from '../platform/startup-error.ts';
 export interface CommandLine {
   readonly file: string | undefined;
   readonly all: boolean;
+  readonly once: boolean;
   readonly settings: Settings;
   readonly log: Log;
   /** the result: for people as lines, with --json as one line of JSON */
@@ -46,7 +47,7 @@ export async function runCommand(usage: string, work: (line: CommandLine) => Pro
     const settings = readSettings(values.data === undefined ? [] : ['--data', values.data], process.env);
     const answer = (lines: readonly string[], json: object) =>
       process.stdout.write(values.json ? `${JSON.stringify(json)}\n` : `${lines.join('\n')}\n`);
-    await work({ file: positionals[0], all: values.all ?? false, settings, log, answer });
+    await work({ file: positionals[0], all: values.all ?? false, once: values.once ?? false, settings, log, answer });
     process.exit(process.exitCode ?? 0);
   } catch (error) {
     log.error(error instanceof StartupError ? error.message : ((error as Error).stack ?? String(error)));
@@ -62,6 +63,7 @@ function parseWords(usage: string) {
         json: { type: 'boolean' },
         help: { type: 'boolean' },
         all: { type: 'boolean' },
+        once: { type: 'boolean' },
         data: { type: 'string' },
       },
       strict: true,

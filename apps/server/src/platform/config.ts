@@ -58,6 +58,11 @@ const settingsSchema = z
       // A person at a terminal reads what is wrong; a collector wants each request.
       .default(process.stderr.isTTY ? 'warn' : 'info'),
     metricsToken: z.string().min(16, 'is shorter than 16 characters: give a longer one at random').optional(),
+    backupAt: z
+      .string()
+      .regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'is no time: give hours and minutes in UTC such as 02:00')
+      .default('02:00'),
+    backupsKept: number(1, 1000, 'files from 1 to 1000').default(14),
   } satisfies Record<SettingName, z.ZodType>)
   .superRefine((settings, context) => {
     const { tlsCert, tlsKey, tlsLocal, redirectPort, host, plainHttp, help } = settings;

@@ -124,6 +124,16 @@ export const SETTING_LINES = {
     says: 'opens the Prometheus metrics at /metrics to whoever sends it as a bearer token; 16 characters or more',
     unless: 'no metrics',
   },
+  backupAt: {
+    variable: 'SEATWELL_BACKUP_AT',
+    says: 'time of the nightly backup (`npm run nightly`), hours and minutes in UTC',
+    unless: '02:00',
+  },
+  backupsKept: {
+    variable: 'SEATWELL_BACKUPS_KEPT',
+    says: 'how many nightly backups are kept, 1 to 1000',
+    unless: '14',
+  },
 } as const satisfies Readonly<Record<string, SettingLine>>;
 
 export type SettingName = keyof typeof SETTING_LINES;
