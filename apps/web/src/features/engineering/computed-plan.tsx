@@ -4,6 +4,7 @@ import { useText } from '../../texts/text-provider.tsx';
 import { Table } from '../../ui/table.tsx';
 import { useLimitName } from '../joint/use-limit-name.ts';
 import { placesOf } from '../simulation/places.ts';
+import { Validity } from '../simulation/validity.tsx';
 import styles from './engineering.module.css';
 
 type Computed = Extract<TighteningPlan, { way: 'computed-loads' }>;
@@ -61,6 +62,7 @@ export function ComputedPlan({ plan }: { readonly plan: Computed }) {
           limit: limitName(plan.capGovernedBy),
         })}
       </p>
+      <Validity />
     </section>
   );
 }

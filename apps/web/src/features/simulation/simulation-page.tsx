@@ -1,4 +1,3 @@
-import { SIMULATION_LIMITS } from '@seatwell/calc';
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { useText } from '../../texts/text-provider.tsx';
@@ -17,6 +16,7 @@ import styles from './simulation.module.css';
 import { SimulationFields } from './simulation-inputs.tsx';
 import { SimulationView } from './simulation-view.tsx';
 import { useSimulation } from './use-simulation.ts';
+import { Validity } from './validity.tsx';
 
 const addressOf = (inputs: SimulationInputs) => addresses.simulate(inputs);
 
@@ -88,20 +88,5 @@ export function SimulationPage() {
         {prepared.job === undefined && text('missing')}
       </PhoneBar>
     </>
-  );
-}
-
-/** What a simulation can and cannot say stands beside every result, on the screen and in print. */
-function Validity() {
-  const text = useText('simulation');
-  return (
-    <section className={styles.section}>
-      <h2>{text('validity')}</h2>
-      <ul className={styles.limits}>
-        {Object.entries(SIMULATION_LIMITS).map(([key, limit]) => (
-          <li key={key}>{limit}</li>
-        ))}
-      </ul>
-    </section>
   );
 }

@@ -1,10 +1,12 @@
 import { SIMULATION_LIMITS } from '@seatwell/calc';
 import { describe, expect, test } from 'vitest';
+import english from '../../texts/en/simulation.json';
 import { offeredChoices, readChoice, writeChoice } from './choices.ts';
 import { edgeView, equalWithinBand, exaggeration, standingOf } from './edge-view.ts';
 import { jobOf } from './job.ts';
 import { placesOf } from './places.ts';
 import { runSimulation, type SimulationJob } from './run-simulation.ts';
+import { LIMIT_TEXTS } from './validity.tsx';
 
 const job: SimulationJob = {
   joint: {
@@ -163,4 +165,10 @@ test('patterns whose bands overlap end alike', () => {
   expect(equalWithinBand([band(40, 60), band(55, 80)])).toBe(true);
   expect(equalWithinBand([band(40, 54), band(55, 80)])).toBe(false);
   expect(equalWithinBand([band(40, 54)])).toBe(false);
+});
+
+test('the limits of the catalogue are the sentences of the calculation', () => {
+  const texts: Readonly<Record<string, string>> = english;
+  for (const [key, sentence] of Object.entries(SIMULATION_LIMITS))
+    expect(texts[LIMIT_TEXTS[key as keyof typeof LIMIT_TEXTS]]).toBe(sentence);
 });
