@@ -25,4 +25,19 @@ export const EQUIVALENT = [
     code: 'const LOW_STRENGTH_MPA = 30 * 6.894757;',
     why: 'the border itself: no grade of the table yields between 206.8 and 208.9 MPa',
   },
+  {
+    file: 'bolting/strength-rows.ts',
+    code: "const upTo_mm = numberIn(cells, 'upTo_mm') ?? (upToIn === undefined ? Infinity : upToIn * 25.4);",
+    why: 'no row of the table has inches alone',
+  },
+  {
+    file: 'bolting/strength-rows.ts',
+    code: "over_in: numberIn(cells, 'over_in') ?? over_mm / 25.4,",
+    why: 'metric steps in inches: no inch thread lies within 1 % of 16 mm',
+  },
+  {
+    file: 'bolting/strength-rows.ts',
+    code: 'upTo_in: upToIn ?? upTo_mm / 25.4,',
+    why: 'metric steps in inches: no inch thread lies within 1 % of 16 or 39 mm',
+  },
 ];

@@ -35,6 +35,7 @@ describe('bolting grades step down with diameter', () => {
   it('marks low strength and hardness limits', () => {
     expect(boltingGrade({ grade: 'B8 Cl.1', diameter_mm: 20 })).toMatchObject({ lowStrength: true, yield_MPa: 205 });
     expect(boltingGrade({ grade: 'B7M', diameter_mm: 20 }).maximumHardness_HBW).toBe(235);
+    expect(boltingGrade({ grade: 'L7M', diameter_mm: 20 }).maximumHardness_HBW).toBe(235);
     expect(boltingGrade({ grade: 'B7', diameter_mm: 20 }).lowStrength).toBe(false);
   });
 
