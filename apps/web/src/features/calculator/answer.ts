@@ -1,13 +1,16 @@
 import {
   CalcRefusal,
   type Explained,
+  findNut,
   type RefusalItem,
   type Sensitivity,
+  studLength,
   type TargetAnswer,
   type TighteningSequence,
   targetSensitivities,
   targetWindow,
   tighteningSequence,
+  washerOf,
 } from '@seatwell/calc';
 import { type InputName, type Inputs, numberIn } from './inputs.ts';
 import { missingInputs } from './missing-inputs.ts';
@@ -32,6 +35,27 @@ export function calculate(inputs: Inputs): CalculatorAnswer {
     sequence:
       boltCount === undefined ? undefined : refusalOr(() => tighteningSequence(sequenceRequest(inputs, boltCount))),
   };
+}
+
+/** The studs of the joint, where the clamped length is entered: their length holds washers and nuts. */
+export function studsOf(
+  inputs: Inputs,
+): { readonly count: number; readonly thread: string; readonly length_mm: number } | undefined {
+  const { flange, clampedParts, bolting } = targetRequest(inputs);
+  const found = lookUp(inputs).flange;
+  const thread = bolting.thread ?? ('custom' in flange ? flange.custom.boltThread : found?.boltThread);
+  const count = 'custom' in flange ? flange.custom.boltCount : found?.boltCount;
+  if (clampedParts === undefined || thread === undefined || count === undefined) return undefined;
+  const { washers } = bolting;
+  const washer_mm = washers === undefined ? 0 : washerOf({ thread, ...washers }).washer.thickness_mm * washers.perBolt;
+  const nut_mm = findNut({ thread })?.height_mm;
+  const { length_mm } = studLength({
+    thread,
+    clampedParts,
+    washers_mm: washer_mm,
+    ...(nut_mm === undefined ? {} : { nutHeight_mm: nut_mm }),
+  });
+  return { count, thread, length_mm };
 }
 
 /** How window and target answer to each input; asked for only when somebody wants to see it. */

@@ -1,7 +1,7 @@
 import { findFlange, targetWindow } from '@seatwell/calc';
 import { describe, expect, test } from 'vitest';
 import { parseSearch, writeSearch } from '../../app/search-params.ts';
-import { calculate, inputOf, isRefused, sensitivitiesOf } from './answer.ts';
+import { calculate, inputOf, isRefused, sensitivitiesOf, studsOf } from './answer.ts';
 import { example } from './example.ts';
 import { asInput, type Inputs, readChart, readInputs, readPasses, withInputs, writeChart } from './inputs.ts';
 import { missingInputs } from './missing-inputs.ts';
@@ -146,6 +146,16 @@ describe('limits that need more inputs', () => {
     const wrong = calculate(withInputs(example, { grade: 'B7M', nut: '2H' })).target;
     if (wrong === undefined || !isRefused(wrong)) throw new Error('not refused');
     expect(wrong.refused.map((item) => inputOf(item))).toEqual(['nut']);
+  });
+
+  test('the studs hold nuts and washers beside the clamped length', () => {
+    expect(studsOf(example)).toBeUndefined();
+    const grip = { grip_mm: '88.6' };
+    // 88.6 + 2 · 0.885 in of nut = 133.6 mm, 5 1/4 in; with two washers of 4.5 mm 142.6 mm, nearest 5 1/2 in.
+    expect(studsOf(withInputs(example, grip))?.length_mm).toBeCloseTo(5.25 * 25.4, 9);
+    const washered = studsOf(withInputs(example, { ...grip, washersPerBolt: '2' }));
+    expect(washered?.length_mm).toBeCloseTo(5.5 * 25.4, 9);
+    expect(washered).toMatchObject({ count: 12, thread: '7/8-9 UNC' });
   });
 
   test('what the window depends on is asked for apart', () => {

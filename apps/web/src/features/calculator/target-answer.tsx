@@ -1,6 +1,7 @@
 import type { Explained, TargetAnswer } from '@seatwell/calc';
 import { useState } from 'react';
 import { useFormat } from '../../format/format-provider.tsx';
+import { threadName } from '../../format/fractions.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { KeyValues } from '../../ui/key-values.tsx';
@@ -10,6 +11,7 @@ import { phoneQuery, useMediaQuery } from '../../ui/use-media-query.ts';
 import { useLimitName } from '../joint/use-limit-name.ts';
 import { WindowChart } from '../joint/window-chart.tsx';
 import { WindowTable } from '../joint/window-table.tsx';
+import { studsOf } from './answer.ts';
 import styles from './calculator.module.css';
 import type { Inputs } from './inputs.ts';
 import { FlangeStresses, Sensitivities } from './more-answers.tsx';
@@ -28,6 +30,7 @@ export function TargetAnswerView({ answer, inputs }: { answer: Answer; inputs: I
   const [working, setWorking] = useState(false);
   const [sensitive, setSensitive] = useState(false);
   const { target, spread, window } = answer;
+  const studs = studsOf(inputs);
   return (
     <>
       <section className={styles.result}>
@@ -64,6 +67,18 @@ export function TargetAnswerView({ answer, inputs }: { answer: Answer; inputs: I
             { name: text('gasket-stress'), value: format.quantity('stress', target.gasketStress_MPa) },
             { name: text('spread'), value: format.range('stress', spread.low_MPa, spread.high_MPa) },
             { name: text('later'), value: answer.retightening.sentence },
+            ...(studs === undefined
+              ? []
+              : [
+                  {
+                    name: text('studs'),
+                    value: text('studs-of', {
+                      count: format.count(studs.count),
+                      thread: threadName(studs.thread),
+                      length: format.quantity('length', studs.length_mm),
+                    }),
+                  },
+                ]),
             ...(answer.tool.acrossFlats_mm === undefined
               ? []
               : [{ name: text('socket'), value: format.quantity('length', answer.tool.acrossFlats_mm) }]),
