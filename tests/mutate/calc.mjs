@@ -28,10 +28,15 @@ async function learn() {
     const out = join(folder, 'reached');
     const args = ['node_modules/vitest/vitest.mjs', 'run', '--config', 'tests/mutate/calc.vitest.config.ts'];
     const env = { ...process.env, MUTATE_LEARN: out };
-    const failed = await new Promise((done) => {
-      spawn(process.execPath, args, { cwd: root, env, stdio: 'ignore' }).on('exit', (code) => done(code !== 0));
+    const { code, printed } = await new Promise((done) => {
+      const child = spawn(process.execPath, args, { cwd: root, env, stdio: ['ignore', 'pipe', 'ignore'] });
+      let text = '';
+      child.stdout.setEncoding('utf8').on('data', (chunk) => {
+        text += chunk;
+      });
+      child.on('close', (exit) => done({ code: exit, printed: text }));
     });
-    if (failed) throw new Error('Tests fail before any number is changed.');
+    if (code !== 0) throw new Error(`Tests fail before any number is changed.\n${printed.slice(-4000)}`);
     const lines = (await readFile(out, 'utf8')).trim().split('\n');
     const tests = lines.map((line) => JSON.parse(line)).toSorted((a, b) => a.took_ms - b.took_ms);
     const nameOf = ({ test }) => test.slice(root.length + 1);

@@ -16,7 +16,7 @@ export default defineConfig({
     pool: learning ? 'forks' : 'threads',
     bail: learning ? 0 : 1,
     fileParallelism: false,
-    testTimeout: 60_000,
+    testTimeout: 300_000,
     ...(learning ? { setupFiles: ['tests/mutate/reached-files.ts'] } : {}),
     sequence: {
       // As asked for: the quickest first.
