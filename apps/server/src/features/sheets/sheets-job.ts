@@ -24,7 +24,7 @@ export const PAPERS_OF_JOINTS = ['sheet', 'tag', 'record-form'] as const;
 export type PaperOfJoints = (typeof PAPERS_OF_JOINTS)[number];
 
 /** Sheets that are set at once: each takes megabytes while its document is open. */
-export const SHEETS_AT_ONCE = 50;
+export const SHEETS_AT_ONCE = 20;
 
 export interface SheetsJobInput {
   readonly shutdownId: string;

@@ -1,4 +1,5 @@
 import { useSearch } from '@tanstack/react-router';
+import { lazy, Suspense } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { useGo } from '../../app/use-go.ts';
 import { useText } from '../../texts/text-provider.tsx';
@@ -13,13 +14,15 @@ import { LeakTask } from './leak-task.tsx';
 import { LoosenTask } from './loosen-task.tsx';
 import { NipUpTask } from './nip-up-task.tsx';
 import { OpenTask } from './open-task.tsx';
-import { PaperForm } from './paper-form.tsx';
+import { PaperForm, useFromPaper } from './paper-form.tsx';
 import { PunchTask } from './punch-task.tsx';
 import { StudTask } from './stud-task.tsx';
 import { besideThePlan, type TaskName, taskFor, taskNamed } from './tasks.ts';
 import { TightenLink } from './tighten-link.tsx';
 import { WaitingNotice } from './waiting-notice.tsx';
 import styles from './work.module.css';
+
+const PaperPassTask = lazy(() => import('./paper-pass-task.tsx').then((m) => ({ default: m.PaperPassTask })));
 
 /** One task of one joint: what comes next, or what was asked for. */
 export function WorkPage() {
@@ -36,11 +39,7 @@ export function WorkPage() {
       <JointHead job={job} task={text(task === null ? 'task-none' : `task-${task}`)} />
       {task !== null && <h2>{text(`task-${task}`)}</h2>}
       {/* A new stage is a new form: nothing typed for the one before stays in it. */}
-      <PaperForm
-        key={`${job.make.makeId} ${job.make.stage} ${task}`}
-        possible={task !== null && task !== 'tighten'}
-        now={job.page.now}
-      >
+      <PaperForm key={`${job.make.makeId} ${job.make.stage} ${task}`} possible={task !== null} now={job.page.now}>
         <Task task={task} job={job} onDone={done} />
       </PaperForm>
       <Beside job={job} task={task} />
@@ -57,7 +56,7 @@ function Task({ task, job, onDone }: { task: TaskName | null; job: Job; onDone: 
     case 'nip-up':
       return <NipUpTask job={job} onDone={onDone} />;
     case 'tighten':
-      return <TightenLink job={job} />;
+      return <Tightening job={job} onDone={onDone} />;
     case 'self':
     case 'chargehand':
       return <CheckTask job={job} level={task} onDone={onDone} />;
@@ -74,6 +73,16 @@ function Task({ task, job, onDone }: { task: TaskName | null; job: Job; onDone: 
     case null:
       return <WaitingNotice job={job} />;
   }
+}
+
+function Tightening({ job, onDone }: { job: Job; onDone: () => void }) {
+  const from = useFromPaper();
+  if (!from) return <TightenLink job={job} />;
+  return (
+    <Suspense fallback={null}>
+      <PaperPassTask job={job} from={from} onDone={onDone} />
+    </Suspense>
+  );
 }
 
 /** What can happen at any time beside the plan. */
