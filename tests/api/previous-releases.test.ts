@@ -6,7 +6,9 @@ import { uuidv7 } from 'uuidv7';
 import { describe, expect, inject, it } from 'vitest';
 import { createApp } from '../../apps/server/src/app.ts';
 import { restoreBackup } from '../../apps/server/src/features/operating/restore-backup.ts';
+import { verifyDatabase } from '../../apps/server/src/features/operating/verify/verify-sources.ts';
 import { readBackup } from '../../apps/server/src/platform/backup/read-backup.ts';
+import { migrate } from '../../apps/server/src/platform/database/migrate.ts';
 import { migrationFiles } from '../../apps/server/src/platform/database/migration-files.ts';
 import { createPool } from '../../apps/server/src/platform/database/pool.ts';
 import { prepareRoles } from '../../apps/server/src/platform/database/roles.ts';
@@ -56,6 +58,20 @@ describe.each(backups)('the data of release %s', (name) => {
         ['R-5', 'planned'],
         ['R-6', 'planned'],
       ]);
+    }));
+
+  it('is migrated where it stands, as the next start does it', () =>
+    withDatabase(async (client, url) => {
+      const { head } = await readBackup(file);
+      const known = new Set(head.migrations.map((migration) => migration.name));
+      const ofThen = migrationFiles().filter((migration) => known.has(migration.name));
+      expect((await restoreBackup(client, file, ofThen)).migratedForward).toEqual([]);
+      expect(await migrate(url)).toEqual(
+        migrationFiles()
+          .map((migration) => migration.name)
+          .filter((migration) => !known.has(migration)),
+      );
+      expect(await verifyDatabase(client, true)).toMatchObject({ problems: 0, jointsFolded: 6 });
     }));
 
   it('keeps no address of a person who was erased then', () =>

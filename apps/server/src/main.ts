@@ -63,7 +63,7 @@ await lifecycle.start(async () => {
     serving: { tls, trustProxy, logLevel, hstsDays },
     metricsToken: settings.metricsToken,
   };
-  lifecycle.onStop('Jobs', await runQueue(pool, jobKinds(parts)));
+  lifecycle.onStop('Jobs', await runQueue(pool, jobKinds(parts), (message) => log.warn(message)));
   const app = await createApp(parts);
   lifecycle.onStop('Web server', () => drain(app, settings.drainSeconds));
   if (lifecycle.stopping.aborted) return;

@@ -1,5 +1,5 @@
 import { createHash, type Hash } from 'node:crypto';
-import { createWriteStream, linkSync, rmSync } from 'node:fs';
+import { createWriteStream, existsSync, linkSync, renameSync, rmSync } from 'node:fs';
 import { open } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { Readable } from 'node:stream';
@@ -34,6 +34,9 @@ export interface WrittenBackup extends BackupTotal {
  */
 export async function writeBackup(client: pg.ClientBase, file: string, seatwell: string): Promise<WrittenBackup> {
   const draft = join(dirname(file), `.${basename(file)}-${uuidv7()}`);
+  const removeDraft = () => rmSync(draft, { force: true });
+  // Ctrl-C ends the process at once.
+  process.once('exit', removeDraft);
   try {
     await client.query('BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY');
     await client.query(PLAIN_TEXT_FORMS);
@@ -46,13 +49,15 @@ export async function writeBackup(client: pg.ClientBase, file: string, seatwell:
     await client.query('COMMIT');
     await onDisk(draft);
     putInPlace(draft, file);
-    await onDisk(dirname(file));
+    // Some file systems know no such thing for a folder; the file itself is on disk.
+    await onDisk(dirname(file)).catch(() => undefined);
     return { head, tables: totals, heads };
   } catch (error) {
     await client.query('ROLLBACK').catch(() => undefined);
     throw error;
   } finally {
-    rmSync(draft, { force: true });
+    removeDraft();
+    process.off('exit', removeDraft);
   }
 }
 
@@ -144,13 +149,15 @@ async function onDisk(path: string): Promise<void> {
   }
 }
 
-/** A link appears complete or not at all, and never replaces a file that is there. */
+/** A link appears complete or not at all, and never replaces a file that is there; a share may know no links. */
 function putInPlace(draft: string, file: string): void {
   try {
     linkSync(draft, file);
   } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'EEXIST') throw fileIsThere(file);
-    throw error;
+    const { code } = error as NodeJS.ErrnoException;
+    if (code === 'EEXIST' || existsSync(file)) throw fileIsThere(file);
+    if (!['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EMLINK'].includes(code ?? '')) throw error;
+    renameSync(draft, file);
   }
 }
 

@@ -122,9 +122,14 @@ export async function startJob(
 /**
  * Runs the queue in this process; each job runs in one process only, however many there are, and those of a process that
  * was killed are taken over by the others.
+ * @param complain told what goes wrong with the queue itself
  * @returns stops taking jobs and waits for those under way
  */
-export async function runQueue(db: Database, kinds: JobKinds): Promise<() => Promise<void>> {
+export async function runQueue(
+  db: Database,
+  kinds: JobKinds,
+  complain: (message: string) => void = (message) => console.error(message),
+): Promise<() => Promise<void>> {
   const taskList: TaskList = Object.fromEntries(
     Object.entries(kinds).map(([kind, perform]) => [
       kind,
@@ -143,10 +148,10 @@ export async function runQueue(db: Database, kinds: JobKinds): Promise<() => Pro
     noHandleSignals: true,
     parsedCronItems: [],
     logger: new Logger(() => (level, message) => {
-      if (level === 'error' || level === 'warning') console.error(`jobs: ${message}`);
+      if (level === 'error' || level === 'warning') complain(`Jobs: ${message}`);
     }),
   });
-  const ends = names.map((name) => signOfLife(db, name, (line) => console.error(`jobs: ${line}`)));
+  const ends = names.map((name) => signOfLife(db, name, (line) => complain(`Jobs: ${line}`)));
   return async () => {
     await runner.stop();
     for (const end of ends) await end();

@@ -4,7 +4,10 @@ import type { Findings } from './findings.ts';
 import type { Row, VouchedEvent } from './vouched-event.ts';
 
 /** Addresses of erased persons: reserved never to reach anybody (RFC 2606). */
-export const ERASED_ADDRESS = '@erased.invalid';
+const ERASED_ADDRESS = '@erased.invalid';
+
+/** The migration since which erasing a person takes the e-mail address as well. */
+const ERASES_ADDRESSES = '20261125130000_erase_address_with_name';
 
 /** Names against the commitments on record, and nothing left of those who were erased. */
 export class PersonCheck {
@@ -12,10 +15,13 @@ export class PersonCheck {
   readonly #erased = new Set<string>();
   readonly #addresses = new Map<string, string[]>();
   readonly #findings: Findings;
+  readonly #erasesAddresses: boolean;
   names = 0;
 
-  constructor(findings: Findings) {
+  /** @param migrations that the data has seen */
+  constructor(findings: Findings, migrations: readonly string[]) {
     this.#findings = findings;
+    this.#erasesAddresses = migrations.includes(ERASES_ADDRESSES);
   }
 
   event({ type, subjectId, payload }: VouchedEvent): void {
@@ -26,6 +32,7 @@ export class PersonCheck {
   }
 
   account(row: Row): void {
+    if (!this.#erasesAddresses) return;
     const personId = row['person_id'] ?? '';
     this.#addresses.set(personId, [...(this.#addresses.get(personId) ?? []), row['email'] ?? '']);
   }

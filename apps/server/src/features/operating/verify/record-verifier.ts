@@ -33,7 +33,7 @@ export interface Verified {
 export class RecordVerifier {
   readonly #findings = new Findings();
   readonly #streams = new StreamCheck(this.#findings);
-  readonly #persons = new PersonCheck(this.#findings);
+  readonly #persons: PersonCheck;
   readonly #joints: JointCheck;
   #files = 0;
 
@@ -47,9 +47,13 @@ export class RecordVerifier {
     stream_head: (row) => this.#streams.head(row),
   };
 
-  /** @param share of the joints to fold anew */
-  constructor(share: number) {
+  /**
+   * @param share of the joints to fold anew
+   * @param migrations that the data has seen
+   */
+  constructor(share: number, migrations: readonly string[]) {
     this.#joints = new JointCheck(share, this.#findings);
+    this.#persons = new PersonCheck(this.#findings, migrations);
   }
 
   /** The tables that it wants to be told, in their order. */

@@ -17,7 +17,11 @@ const shareOf = (joints: number, all: boolean): number => (all || joints === 0 ?
 export async function verifyInTransaction(client: pg.ClientBase, all = false): Promise<Verified> {
   await client.query(PLAIN_TEXT_FORMS);
   const { rows } = await client.query<{ joints: string }>('SELECT count(*)::text AS joints FROM joint');
-  const verifier = new RecordVerifier(shareOf(Number(rows[0]?.joints), all));
+  const seen = await client.query<{ name: string }>(
+    'SELECT migration_name AS name FROM public._prisma_migrations WHERE rolled_back_at IS NULL',
+  );
+  const migrations = seen.rows.map(({ name }) => name);
+  const verifier = new RecordVerifier(shareOf(Number(rows[0]?.joints), all), migrations);
   for (const table of await backedUpTables(client)) {
     if (!verifier.tables.includes(table.table)) continue;
     for await (const row of copyOut(client, copyOutSql(table))) verifier.row(table.table, table.columns, row);
@@ -41,10 +45,13 @@ export async function verifyDatabase(client: pg.ClientBase, all = false): Promis
  */
 export async function verifyFile(file: string, all = false): Promise<Verified & { readonly backup: ReadBackup }> {
   let verifier: RecordVerifier | undefined;
-  const backup = await readBackup(file, async ({ table, columns, blocks }, { joints }) => {
-    verifier ??= new RecordVerifier(shareOf(joints, all));
+  const backup = await readBackup(file, async ({ table, columns, blocks }, { joints, migrations }) => {
+    verifier ??= new RecordVerifier(
+      shareOf(joints, all),
+      migrations.map(({ name }) => name),
+    );
     if (!verifier.tables.includes(table)) return;
     for await (const block of blocks) for (const row of rowsOfBlock(block)) verifier.row(table, columns, row);
   });
-  return { ...(verifier ?? new RecordVerifier(1)).finish(), backup };
+  return { ...(verifier ?? new RecordVerifier(1, [])).finish(), backup };
 }
