@@ -1,9 +1,11 @@
 import type { TighteningPlan } from '@seatwell/workflow';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
+import { Notice } from '../../ui/notice.tsx';
 import { Table } from '../../ui/table.tsx';
 import { useLimitName } from '../joint/use-limit-name.ts';
 import { placesOf } from '../simulation/places.ts';
+import { tiltsMore } from '../simulation/tilts-more.ts';
 import { Validity } from '../simulation/validity.tsx';
 import styles from './engineering.module.css';
 
@@ -12,6 +14,7 @@ type Computed = Extract<TighteningPlan, { way: 'computed-loads' }>;
 /** Set values of each pass with the bolts that take them, and what comes of it. */
 export function ComputedPlan({ plan }: { readonly plan: Computed }) {
   const text = useText('engineering');
+  const simulation = useText('simulation');
   const format = useFormat();
   const limitName = useLimitName();
   const rows = plan.passes.flatMap((pass, index) =>
@@ -56,6 +59,11 @@ export function ComputedPlan({ plan }: { readonly plan: Computed }) {
           usual: format.quantity('gap', plan.usualTilt_mm),
         })}
       </p>
+      {tiltsMore(plan.tilt_mm, plan.usualTilt_mm) && (
+        <Notice kind="attention" title={simulation('tilts-more')}>
+          <p>{simulation('tilts-more-detail')}</p>
+        </Notice>
+      )}
       <p className={styles.soft}>
         {text('computed-cap', {
           cap: format.count(Math.round(plan.cap_percent)),

@@ -20,6 +20,7 @@ export function AdviceTable({ advice, onCompare }: Props) {
     <section className={styles.section}>
       <Table
         caption={text('advice', { limit: format.count(advice.limit_percent) })}
+        onPhone="cards"
         rows={advice.patterns}
         rowKey={(row) => words(row.choice)}
         columns={[

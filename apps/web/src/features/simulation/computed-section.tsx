@@ -8,6 +8,7 @@ import { Refused } from '../calculator/refused.tsx';
 import type { ComputedAnswer, ComputedPlanAnswer } from './computed-answer.ts';
 import { placesOf } from './places.ts';
 import styles from './simulation.module.css';
+import { tiltsMore } from './tilts-more.ts';
 
 interface Props {
   readonly computed: ComputedAnswer | undefined;
@@ -101,6 +102,11 @@ function Plan({ computed, onShow }: { readonly computed: ComputedPlanAnswer; rea
           },
         ]}
       />
+      {tiltsMore(computed.largestTilt_mm, plan.conventional.largestParallelism_mm) && (
+        <Notice kind="attention" title={text('tilts-more')}>
+          <p>{text('tilts-more-detail')}</p>
+        </Notice>
+      )}
       <span>
         <Button onClick={onShow}>{text('computed-show')}</Button>
       </span>

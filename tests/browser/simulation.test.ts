@@ -1,0 +1,164 @@
+import type { Page } from 'playwright-core';
+import { uuidv7 } from 'uuidv7';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { accepted, command } from '../api/support/plant.ts';
+import { listJoint, specification } from '../api/support/shutdown.ts';
+import { engineer, makeState, openAndNipUp, release } from '../api/support/work.ts';
+import { barriers, sideways } from './support/barriers.ts';
+import { type BuiltPlant, openBuiltPlant } from './support/built-plant.ts';
+import { button, sign } from './support/dialogs.ts';
+import { desk, phone } from './support/gallery.ts';
+import { picture } from './support/running-plant.ts';
+import { settled, watchedPage } from './support/watched-page.ts';
+
+const FLANGE = {
+  standard: 'ASME-B16.5',
+  size: 'NPS24',
+  rating: '300',
+  family: 'spiral-wound',
+  stress_MPa: '345',
+  first: 'legacy',
+};
+const CAP = { grade: 'B7', nutFactor: '0.15', boltShare_percent: '90', scatter_percent: '15', division_Nm: '20' };
+const addressOf = (inputs: Record<string, string>) => `/calculate/simulation?${new URLSearchParams(inputs)}`;
+
+let plant: BuiltPlant;
+beforeAll(async () => {
+  plant = await openBuiltPlant();
+  const { shutdown } = plant;
+  const talkId = uuidv7();
+  accepted(
+    await command(shutdown.plant, shutdown.chargehand, shutdown.shutdownId, 'talk-held', talkId, {
+      talkId,
+      procedureId: shutdown.procedureId,
+      revision: 1,
+      crewId: shutdown.crewId,
+      heldBy: shutdown.chargehand.personId,
+      attendees: [shutdown.technician, shutdown.mate].map(({ personId }) => ({ personId, signedBy: 'pin' as const })),
+    }),
+  );
+});
+afterAll(() => plant?.close());
+
+async function pageOf(role: string, size: typeof desk, address: string): Promise<{ page: Page; complaints: string[] }> {
+  const watched = await watchedPage(await plant.contextOf(role, size));
+  await watched.page.goto(address);
+  await settled(watched.page);
+  return watched;
+}
+
+/** The answer of the worker stands. */
+const answered = (page: Page) => page.getByRole('heading', { name: 'Computed loads' }).last().waitFor();
+
+describe('the simulation screen', () => {
+  it('shows two patterns side by side, step by step, and as a table', async () => {
+    const { page, complaints } = await pageOf('engineer', desk, addressOf({ ...FLANGE, second: 'circular' }));
+    await answered(page);
+    const plans = page.getByRole('img', { name: /Bolts with their loads/ });
+    expect(await plans.count()).toBe(2);
+    const slider = page.getByRole('slider');
+    const last = Number(await slider.getAttribute('max'));
+    expect(await slider.inputValue()).toBe(String(last));
+    await slider.fill('0');
+    await page
+      .getByText(/step 1 of 96, pass 1, bolt 1$/)
+      .first()
+      .waitFor();
+    await button(page, 'Next').click();
+    expect(await slider.inputValue()).toBe('1');
+    await button(page, 'Play').click();
+    await expect.poll(() => slider.inputValue().then(Number)).toBeGreaterThan(3);
+    await button(page, 'Pause').click();
+    await button(page, 'Show as table').click();
+    const table = page.getByRole('table', { name: 'Bolt loads, percent of target' });
+    expect(await table.getByRole('row').count()).toBe(25);
+    expect(await barriers(page)).toEqual([]);
+    expect(await sideways(page)).toBe(0);
+    expect(complaints).toEqual([]);
+  });
+
+  it('offers computed loads with their set values, saved moves and band, and shows them beside the pattern', async () => {
+    const { page, complaints } = await pageOf('engineer', desk, addressOf({ ...FLANGE, second: 'circular', ...CAP }));
+    const sets = page.getByRole('table', { name: /Set values of each pass/ });
+    await sets.waitFor();
+    expect(await sets.getByRole('row').count()).toBeGreaterThan(3);
+    await page.getByText(/\d+ against \d+ in the usual way: \d+ moves and \d+ passes saved/).waitFor();
+    await page.getByText(/% of target, by the bolt with torsion and scatter/).waitFor();
+    await button(page, 'Show at the right').last().click();
+    await page.getByText(/step \d+ of 72, pass 3/).waitFor();
+    await picture(page, 'simulation-computed');
+    expect(await barriers(page)).toEqual([]);
+    expect(complaints).toEqual([]);
+  });
+
+  it('says where nothing is to gain, and what it can and cannot say, on a phone as well', async () => {
+    const inputs = { ...FLANGE, second: 'circular', ...CAP, gasketMaximum_MPa: '110' };
+    const { page, complaints } = await pageOf('engineer', phone, addressOf(inputs));
+    await page.getByText('Nothing is to be gained here').waitFor();
+    await page.getByText('A measured bolt load always overrides this simulation.').waitFor();
+    expect(await barriers(page)).toEqual([]);
+    expect(await sideways(page)).toBe(0);
+    expect(complaints).toEqual([]);
+  });
+
+  it('prints its inputs as a list, with the drawings and the limits', async () => {
+    const { page } = await pageOf('engineer', desk, addressOf({ ...FLANGE, second: 'circular' }));
+    await answered(page);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.getByRole('form', { name: 'Inputs' }).isVisible()).toBe(false);
+    expect(await page.getByText('345 MPa').first().isVisible()).toBe(true);
+    expect(await page.getByRole('slider').isVisible()).toBe(false);
+    expect(await page.getByText('A measured bolt load always overrides this simulation.').isVisible()).toBe(true);
+  });
+});
+
+describe('computed loads of a joint', () => {
+  it('are chosen with the target, signed, and shown to the crew bolt by bolt', async () => {
+    const { shutdown } = plant;
+    const joint = await listJoint(shutdown, { specification: specification() });
+    await engineer(shutdown, joint);
+    const at = `/shutdowns/${shutdown.shutdownId}/joints/${joint.jointId}`;
+    const { page, complaints } = await pageOf('engineer', desk, `${at}/target?make=${joint.makeId}`);
+    const choose = (label: RegExp) => page.getByRole('combobox', { name: label }).selectOption({ index: 1 });
+    await choose(/Gasket data/);
+    await choose(/Lubricant/);
+    await page.getByLabel(/Bolt stress/).fill('200');
+    await page.getByRole('radio', { name: /With computed loads/ }).check();
+    await page.getByLabel(/Division of the wrench/).fill('5');
+    await page.getByRole('table', { name: /Computed loads, \d+ moves/ }).waitFor();
+    await picture(page, 'target-computed');
+    expect(await barriers(page)).toEqual([]);
+    await button(page, 'Approve').click();
+    await sign(page, /Sign/);
+    await expect.poll(async () => (await makeState(shutdown, joint)).target?.tightening?.way).toBe('computed-loads');
+    expect(complaints).toEqual([]);
+
+    await release(shutdown, joint);
+    await openAndNipUp(shutdown, joint);
+    const crew = await pageOf('technician', phone, `${at}/tighten`);
+    const { page: tablet } = crew;
+    await tablet.getByLabel('Mara Mate').check();
+    await tablet.getByLabel(/TW-1/).check();
+    await tablet.getByRole('heading', { name: 'Set values of this pass' }).waitFor();
+    await picture(tablet, 'tighten-computed-setup');
+    expect(await barriers(tablet)).toEqual([]);
+    await button(tablet, 'Begin pass 1').click();
+    const { target } = await makeState(shutdown, joint);
+    const plan = target?.tightening;
+    if (plan?.way !== 'computed-loads') throw new Error('no computed loads');
+    const [first] = plan.passes;
+    const setAt = (index: number) => first?.setValues_Nm[first.steps[index]?.setValue ?? -1] ?? 0;
+    for (let index = 0; index < 12; index++) {
+      const changes = index === 0 || setAt(index) !== setAt(index - 1);
+      const anew = tablet.getByText(new RegExp(`Set the tool to ${setAt(index)} N·m`));
+      if (changes) await anew.waitFor();
+      if (index === 0) await picture(tablet, 'tighten-computed');
+      await button(tablet, new RegExp(`^Bolt ${index + 1} done`)).click();
+    }
+    await button(tablet, 'Record the pass').click();
+    await expect.poll(async () => (await makeState(shutdown, joint)).passes.length).toBe(1);
+    const recorded = (await makeState(shutdown, joint)).passes[0];
+    expect(recorded?.set.torque_Nm).toBeCloseTo(first?.setValues_Nm.at(-1) ?? 0, 6);
+    expect(crew.complaints).toEqual([]);
+  });
+});
