@@ -82,6 +82,9 @@ function Revision({ asked }: { asked: string | undefined }) {
         actions={
           shown && (
             <>
+              <Button onClick={() => window.open(addresses.handOut(procedureId, shown.revision), '_blank', 'noopener')}>
+                {text('print-hand-out')}
+              </Button>
               {shown.state === 'draft' && (
                 <Button
                   kind="primary"
