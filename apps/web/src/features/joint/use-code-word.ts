@@ -1,3 +1,4 @@
+import { useCallback } from 'react';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
 
@@ -28,10 +29,13 @@ type Own = typeof OWN extends Set<infer Key> ? Key : never;
 export function useCodeWord(): (path: readonly (string | number)[], code: string) => string {
   const text = useText('joint');
   const trade = useTrade();
-  return (path, code) => {
-    const field = path.filter((part) => typeof part === 'string').at(-1);
-    if (field !== undefined && field in TRADE) return trade.word(TRADE[field as keyof typeof TRADE], code);
-    const key = `code-${code}` as Own;
-    return OWN.has(key) ? text(key) : code.replaceAll('-', ' ');
-  };
+  return useCallback(
+    (path, code) => {
+      const field = path.filter((part) => typeof part === 'string').at(-1);
+      if (field !== undefined && field in TRADE) return trade.word(TRADE[field as keyof typeof TRADE], code);
+      const key = `code-${code}` as Own;
+      return OWN.has(key) ? text(key) : code.replaceAll('-', ' ');
+    },
+    [text, trade],
+  );
 }

@@ -5,6 +5,7 @@ import { useFormat } from '../../format/format-provider.tsx';
 import jointTexts from '../../texts/en/joint.json';
 import { useText } from '../../texts/text-provider.tsx';
 import type { TextKey } from '../../texts/translate.ts';
+import { useCodeWord } from './use-code-word.ts';
 
 const known: ReadonlySet<string> = new Set(Object.keys(jointTexts));
 
@@ -13,6 +14,7 @@ export function useEventSentence(): (entry: Pick<HistoryEntry, 'type' | 'data'>)
   const text = useText('joint');
   const trade = useTrade();
   const format = useFormat();
+  const codeWord = useCodeWord();
   return useCallback(
     ({ type, data }) => {
       const key = variantOf(type, data);
@@ -26,13 +28,14 @@ export function useEventSentence(): (entry: Pick<HistoryEntry, 'type' | 'data'>)
         purpose: trade.word('purpose', String(data.purpose)),
         workScope: trade.word('scope', String(data.workScope)),
         way: trade.word('proof', String(data.way)),
+        worst: codeWord(['worst'], String(data.worst)),
         gasketFamily: trade.word('family', String(data.gasketFamily)),
       };
       for (const [name, word] of Object.entries(named)) if (data[name] !== undefined) words[name] = word;
       if (typeof data.set === 'number') words.set = format.number(data.set, Number.isInteger(data.set) ? 0 : 1);
       return known.has(key) ? text(key as TextKey<'joint'>, words) : type.replaceAll('-', ' ');
     },
-    [text, trade, format],
+    [text, trade, format, codeWord],
   );
 }
 

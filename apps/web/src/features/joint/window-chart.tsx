@@ -2,13 +2,16 @@ import type { CalcTargetResponse } from '@seatwell/contract';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { phoneQuery, useMediaQuery } from '../../ui/use-media-query.ts';
+import { ChartLines, heightOf } from './chart-lines.tsx';
 import { chartScale, type Limit } from './chart-scale.ts';
 import styles from './joint.module.css';
+import { labelLines } from './label-lines.ts';
 import { useLimitName } from './use-limit-name.ts';
 
 const wide = { labelWidth: 170, plotWidth: 520, rightEdge: 40 };
 const narrow = { labelWidth: 128, plotWidth: 200, rightEdge: 24 };
-const rowHeight = 24;
+// Of a small letter, in the drawing's units: wide enough for most lines of most languages.
+const letter = 6.6;
 // A number beside its limit keeps this far from the target's line.
 const numberWidth = 44;
 
@@ -33,12 +36,18 @@ export function WindowChart({ answer }: { answer: CalcTargetResponse }) {
   const floor = Math.max(0, ...lower.filter((limit) => !limit.advisory).map((limit) => limit.boltStress_MPa));
   const firm = upper.filter((limit) => !limit.advisory).map((limit) => limit.boltStress_MPa);
   const ceiling = firm.length > 0 ? Math.min(...firm) : undefined;
+  const labels = limits.map((limit) => labelLines(limitName(limit.name), (labelWidth - 8) / letter));
+  const rowHeight = 10 + Math.max(...labels.map(heightOf));
   const plotHeight = limits.length * rowHeight;
   const at = x(target.boltStress_MPa);
+  const axis = labelLines(
+    text('chart-axis', { area: text(`area-${target.area}`), unit: format.unit('stress') }),
+    (labelWidth + plotWidth) / letter,
+  );
   return (
     <svg
       className={styles.chart}
-      viewBox={`0 0 ${labelWidth + plotWidth + rightEdge} ${plotHeight + 52}`}
+      viewBox={`0 0 ${labelWidth + plotWidth + rightEdge} ${plotHeight + 38 + heightOf(axis)}`}
       role="img"
       aria-label={text('chart-label', {
         target: format.quantity('stress', target.boltStress_MPa),
@@ -50,28 +59,26 @@ export function WindowChart({ answer }: { answer: CalcTargetResponse }) {
         <rect className={styles.band} x={x(floor)} y={0} width={x(ceiling) - x(floor)} height={plotHeight} />
       )}
       {limits.map((limit, index) => {
-        const y = index * rowHeight;
+        const middle = (index + 0.5) * rowHeight;
         const edge = x(limit.boltStress_MPa);
         const isLower = limit.side === 'lower';
         const crosses = Math.abs(at - edge) < numberWidth;
         const after = isLower !== crosses;
         return (
           <g key={`${limit.side} ${limit.name}`} opacity={limit.advisory ? 0.6 : undefined}>
-            <text x={labelWidth - 8} y={y + 17} textAnchor="end">
-              {limitName(limit.name)}
-            </text>
+            <ChartLines lines={labels[index] ?? []} x={labelWidth - 8} y={middle + 5} />
             <rect
               className={styles.bar}
               x={isLower ? labelWidth : edge}
-              y={y + 7}
+              y={middle - 5}
               width={isLower ? edge - labelWidth : labelWidth + plotWidth - edge}
-              height={rowHeight - 14}
+              height={10}
             />
-            <line className={styles.tick} x1={edge} x2={edge} y1={y + 3} y2={y + rowHeight - 3} />
+            <line className={styles.tick} x1={edge} x2={edge} y1={middle - 9} y2={middle + 9} />
             <text
               className={styles.value}
               x={after ? edge + 5 : edge - 5}
-              y={y + 17}
+              y={middle + 5}
               textAnchor={after ? 'start' : 'end'}
             >
               {format.value('stress', limit.boltStress_MPa)}
@@ -106,9 +113,7 @@ export function WindowChart({ answer }: { answer: CalcTargetResponse }) {
       <text className={styles.targetValue} x={at} y={plotHeight + 22} textAnchor="middle">
         {format.value('stress', target.boltStress_MPa)}
       </text>
-      <text x={labelWidth + plotWidth} y={plotHeight + 44} textAnchor="end">
-        {text('chart-axis', { area: text(`area-${target.area}`), unit: format.unit('stress') })}
-      </text>
+      <ChartLines lines={axis} x={labelWidth + plotWidth} y={plotHeight + 37 + heightOf(axis) / 2} />
     </svg>
   );
 }
