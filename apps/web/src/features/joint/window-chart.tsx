@@ -11,7 +11,7 @@ import { useLimitName } from './use-limit-name.ts';
 const wide = { labelWidth: 170, plotWidth: 520, rightEdge: 40 };
 const narrow = { labelWidth: 128, plotWidth: 200, rightEdge: 24 };
 // Of a small letter, in the drawing's units: wide enough for most lines of most languages.
-const letter = 6.6;
+const letter = 6.2;
 // A number beside its limit keeps this far from the target's line.
 const numberWidth = 44;
 
