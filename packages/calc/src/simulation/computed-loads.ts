@@ -1,15 +1,12 @@
 import { requireInRange } from '../checks.ts';
+import { USUAL_TIMES, type WrenchTimes } from './advice.ts';
 import { checkJoint } from './check-joint.ts';
-import { type UniformPass, uniformPass } from './computed-pass.ts';
-import { jointModel, type SimulationJoint, type SolverChoices } from './joint-model.ts';
-import { JointState } from './joint-state.ts';
+import type { SimulationJoint, SolverChoices } from './joint-model.ts';
 import { type PassesNeeded, passesNeeded, withinLimit } from './passes-needed.ts';
+import { bestPasses, type ComputedPass, turnsOf } from './plan-passes.ts';
 import { clockwiseRound, solverSteps, type TighteningPass } from './sequence-steps.ts';
-import { type GroupedLoads, groupLoads, roundToDivision } from './set-values.ts';
-import { type LoadStatistics, loadStatistics } from './simulate.ts';
+import type { LoadStatistics } from './simulate.ts';
 
-/** Passes after which a plan is given up. */
-const MOST_PASSES = 6;
 /** A cap this close to the target leaves no room to over-tighten the first bolts. */
 const LEAST_CAP = 1.03;
 
@@ -31,18 +28,9 @@ export interface ComputedLoadsRequest {
   readonly limit_percent?: number;
   /** The usual way to compare with; the order at 30, 70 and 100 % and a clockwise round where not given. */
   readonly conventional?: readonly TighteningPass[];
+  /** Usual times where not given (common practice). */
+  readonly times?: WrenchTimes;
   readonly choices?: SolverChoices;
-}
-
-/** A pass of a plan: what the crew sets. */
-export interface ComputedPass {
-  /** Set values in use, rising, N. */
-  readonly setValues_N: readonly number[];
-  /** Load of all bolts that the pass aims at, percent of target. */
-  readonly level_percent: number;
-  readonly steps: readonly { readonly bolts: readonly number[]; readonly loads_N: readonly number[] }[];
-  /** Loads after the pass, simulated with the set values as rounded. */
-  readonly simulated: LoadStatistics;
 }
 
 /** A plan of computed loads, or the statement that it is not worth it. */
@@ -57,6 +45,11 @@ export interface ComputedLoads {
   readonly conventional: PassesNeeded;
   readonly movesSaved: number;
   readonly passesSaved: number;
+  /** How often the tool is set anew, in the plan and in the usual way. */
+  readonly turns: number;
+  readonly usualTurns: number;
+  readonly time_min: number;
+  readonly usualTime_min: number;
 }
 
 /**
@@ -85,16 +78,24 @@ export function computedLoads(request: ComputedLoadsRequest): ComputedLoads {
   );
   const usual = request.conventional ?? usualPasses(order, joint.boltCount);
   const conventional = passesNeeded({ joint, target_N, passes: usual }, limit_percent);
-  const passes = cap_N < LEAST_CAP * target_N ? [] : planPasses(request, first!, then!, setValues, limit_percent);
+  const passes = cap_N < LEAST_CAP * target_N ? [] : bestPasses(request, first!, then!, setValues, limit_percent);
   const final = passes.at(-1)?.simulated;
   const moves = passes.reduce((sum, pass) => sum + pass.steps.flatMap((step) => step.bolts).length, 0);
   const usualPassCount = usual.length + (conventional.extraRounds ?? 0);
   const reached = final !== undefined && withinLimit(final, limit_percent);
   const usualReached = withinLimit(conventional.final, limit_percent);
+  const times = request.times ?? USUAL_TIMES;
+  const timeOf = (settings: number, turns: number) => (settings * times.perSetting_s + turns * times.perPass_s) / 60;
+  const turns = turnsOf(passes);
+  const time_min = timeOf(
+    passes.reduce((sum, pass) => sum + pass.steps.length, 0),
+    turns,
+  );
+  const usualTime_min = timeOf(conventional.settings, usualPassCount);
   const worthwhile = reached && (moves < conventional.moves || !usualReached);
   return {
     worthwhile,
-    statement: statementOn(worthwhile, reached, request, passes.length, moves, conventional.moves),
+    statement: statementOn(worthwhile, reached, request, passes.length, { moves, turns }, conventional.moves),
     passes: worthwhile ? passes : [],
     sequence: worthwhile ? passes.map((pass) => asPass(pass, target_N)) : [],
     final: worthwhile ? final : undefined,
@@ -102,6 +103,10 @@ export function computedLoads(request: ComputedLoadsRequest): ComputedLoads {
     conventional,
     movesSaved: worthwhile ? conventional.moves - moves : 0,
     passesSaved: worthwhile ? usualPassCount - passes.length : 0,
+    turns: worthwhile ? turns : usualPassCount,
+    usualTurns: usualPassCount,
+    time_min: worthwhile ? time_min : usualTime_min,
+    usualTime_min,
   };
 }
 
@@ -124,7 +129,7 @@ function statementOn(
   reached: boolean,
   { cap_N, target_N }: ComputedLoadsRequest,
   passes: number,
-  moves: number,
+  { moves, turns }: { readonly moves: number; readonly turns: number },
   usualMoves: number,
 ): { readonly code: string; readonly message: string } {
   const cap = `${((cap_N / target_N) * 100).toFixed(0)} % of target`;
@@ -136,119 +141,10 @@ function statementOn(
   if (reached)
     return {
       code: 'computed-loads-save-nothing',
-      message: `Computed loads under the cap of ${cap} need ${moves} moves, the usual way ${usualMoves}: keep conventional passes.`,
+      message: `Computed loads under the cap of ${cap} need ${moves} moves and ${turns} settings of the tool, the usual way ${usualMoves} moves: keep conventional passes.`,
     };
   return {
     code: 'cap-leaves-nothing-to-gain',
     message: `The cap of ${cap} leaves too little room to over-tighten the first bolts: keep conventional passes.`,
   };
-}
-
-function planPasses(
-  { joint, target_N, cap_N, division_N, choices }: ComputedLoadsRequest,
-  first: readonly (readonly number[])[],
-  later: readonly (readonly number[])[],
-  setValues: number,
-  limit_percent: number,
-): readonly ComputedPass[] {
-  const state = new JointState(jointModel(joint, choices), target_N);
-  const scratch = state.clone();
-  const passes: ComputedPass[] = [];
-  let level = 0;
-  while (passes.length < MOST_PASSES) {
-    const steps = passes.length === 0 ? first : later;
-    const next = highestLevel(state, steps, level, target_N, cap_N, scratch);
-    const { group, values } = fitSetValues(state, scratch, steps, next, { cap_N, division_N, setValues });
-    let k = 0;
-    const planned = steps.map((bolts) => ({
-      bolts: bolts.map((bolt) => bolt + 1),
-      loads_N: bolts.map(() => values[group[k++]!]!),
-    }));
-    steps.forEach((bolts, step) => {
-      state.tighten(bolts, planned[step]!.loads_N);
-    });
-    state.correct();
-    const simulated = loadStatistics(state.loads, target_N);
-    level = next.level;
-    passes.push({
-      setValues_N: [...new Set(group.map((g) => values[g]!))].sort((a, b) => a - b),
-      level_percent: level * 100,
-      steps: planned,
-      simulated,
-    });
-    if (withinLimit(simulated, limit_percent / 2)) break;
-    if (level >= 1 && passes.length > 1 && withinLimit(passes.at(-2)!.simulated, limit_percent)) break;
-  }
-  return passes;
-}
-
-interface LevelledPass extends UniformPass {
-  /** Share of the target that every bolt ends at. */
-  readonly level: number;
-}
-
-function highestLevel(
-  state: JointState,
-  steps: readonly (readonly number[])[],
-  from: number,
-  target_N: number,
-  cap_N: number,
-  scratch: JointState,
-): LevelledPass {
-  const at = (level: number) => ({ ...uniformPass(state, steps, level * target_N, scratch), level });
-  const full = at(1);
-  if (full.highest <= cap_N) return full;
-  let low = Math.max(from, 0.1);
-  let high = 1;
-  let best: LevelledPass | undefined;
-  for (let halving = 0; halving < 7; halving++) {
-    const pass = at((low + high) / 2);
-    if (pass.highest <= cap_N) {
-      best = pass;
-      low = pass.level;
-    } else high = pass.level;
-  }
-  // Near the target the cap may hold back only a few bolts: they take the cap.
-  return best !== undefined && best.level > from + 0.02 ? best : full;
-}
-
-// Groups and rounds, then moves each set value by divisions while that brings the end closer to uniform.
-function fitSetValues(
-  state: JointState,
-  scratch: JointState,
-  steps: readonly (readonly number[])[],
-  pass: LevelledPass,
-  tool: { readonly cap_N: number; readonly division_N: number; readonly setValues: number },
-): { readonly group: readonly number[]; readonly values: readonly number[] } {
-  const { cap_N, division_N } = tool;
-  const wanted = pass.loads.flat().map((load) => Math.min(load, cap_N));
-  const grouped: GroupedLoads = groupLoads(wanted, tool.setValues, division_N, cap_N);
-  const level_N = pass.level * scratch.reference_N;
-  const departure = (values: readonly number[]) => {
-    scratch.copyFrom(state);
-    let k = 0;
-    for (const bolts of steps)
-      scratch.tighten(
-        bolts,
-        bolts.map(() => values[grouped.group[k++]!]!),
-      );
-    let largest = 0;
-    for (const load of scratch.loads) largest = Math.max(largest, Math.abs(load - level_N));
-    return largest;
-  };
-  let values = [...grouped.values];
-  let best = departure(values);
-  for (let stride = 4; stride >= 1; stride = Math.floor(stride / 2)) {
-    for (let k = 0; k < values.length; k++)
-      for (const sign of [1, -1]) {
-        const trial = values.map((value, i) =>
-          i === k ? roundToDivision(value + sign * stride * division_N, division_N, cap_N) : value,
-        );
-        const found = departure(trial);
-        if (found >= best) continue;
-        best = found;
-        values = trial;
-      }
-  }
-  return { group: grouped.group, values };
 }

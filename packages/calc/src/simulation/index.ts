@@ -18,7 +18,7 @@ export {
   type SimulationOptions,
 } from './answer-simulation.ts';
 export { type LoadBand, simulationBand, type ToolScatter } from './band.ts';
-export { type ComputedLoads, type ComputedLoadsRequest, type ComputedPass, computedLoads } from './computed-loads.ts';
+export { type ComputedLoads, type ComputedLoadsRequest, computedLoads } from './computed-loads.ts';
 export { estimatedRing, type WeldNeckDimensions } from './estimated-ring.ts';
 export type { GasketCurve } from './gasket-law.ts';
 export { estimatedPasses, type Interaction, interactionOf } from './interaction.ts';
@@ -31,6 +31,7 @@ export {
   longSimulationRuns,
 } from './long-simulation.ts';
 export { type PassesNeeded, passesNeeded } from './passes-needed.ts';
+export type { ComputedPass } from './plan-passes.ts';
 export type { RingSection } from './ring-element.ts';
 export { findRing, listRings, type PairKind, type RingPerFlange, type RingRow } from './ring-parameters.ts';
 export {

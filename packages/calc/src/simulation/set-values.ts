@@ -1,6 +1,12 @@
+/**
+ * Which loads may share a set value: any alike, or only those in a row, so that the tool is set anew no more often than
+ * there are values.
+ */
+export type GroupingWay = 'by-value' | 'in-a-row';
+
 /** Tool loads brought to a few set values. */
 export interface GroupedLoads {
-  /** Set values, rising. */
+  /** Set values; rising where they were grouped by value. */
   readonly values: readonly number[];
   /** Index of the set value of each load. */
   readonly group: readonly number[];
@@ -13,11 +19,18 @@ export function roundToDivision(load: number, division: number, cap = Infinity):
 }
 
 /**
- * Groups loads into at most `count` set values with the least sum of squares (dynamic programme over the
- * sorted loads), each rounded to the tool's division and kept under the cap.
+ * Groups loads into at most `count` set values with the least sum of squares (dynamic programme over the loads,
+ * sorted by value or left in their order of working), each rounded to the tool's division and kept under the cap.
  */
-export function groupLoads(loads: readonly number[], count: number, division: number, cap: number): GroupedLoads {
-  const order = loads.map((_, i) => i).sort((a, b) => loads[a]! - loads[b]!);
+export function groupLoads(
+  loads: readonly number[],
+  count: number,
+  division: number,
+  cap: number,
+  way: GroupingWay = 'by-value',
+): GroupedLoads {
+  const order = loads.map((_, i) => i);
+  if (way === 'by-value') order.sort((a, b) => loads[a]! - loads[b]!);
   const sorted = order.map((i) => loads[i]!);
   const n = sorted.length;
   const sums = [0];

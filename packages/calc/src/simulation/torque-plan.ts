@@ -67,6 +67,8 @@ export interface TorquePlan {
   readonly moves: number;
   readonly movesSaved: number;
   readonly passesSaved: number;
+  /** How often the wrench is set anew. */
+  readonly turns: number;
   /** Over the band of gasket compression. */
   readonly gasketPeak_MPa: number | undefined;
   /** Largest difference of the gap across the flange after any step. */
@@ -158,6 +160,7 @@ export function planTorques(request: PlanTorquesRequest): Omit<TorquePlan, 'warn
     moves: plan.moves,
     movesSaved: plan.movesSaved,
     passesSaved: plan.passesSaved,
+    turns: plan.turns,
     plan,
     ...expected(request, plan),
   };

@@ -102,6 +102,30 @@ describe('the cap of a tool load', () => {
 });
 
 describe('set values', () => {
+  it('are shared by bolts in a row where that sets the tool much less often', () => {
+    const flange = standardAt345('ASME-B16.5', 'NPS8', '150');
+    const found = computedLoads({
+      ...flange,
+      cap_N: 1.25 * flange.target_N,
+      division_N: flange.target_N / 50,
+      setValues: 3,
+    });
+    expect(found.worthwhile).toBe(true);
+    for (const { setValues_N, steps } of found.passes) {
+      const loads = steps.flatMap((step) => step.loads_N);
+      const turns = loads.filter((load, index) => index === 0 || load !== loads[index - 1]).length;
+      expect(turns).toBe(setValues_N.length);
+    }
+    expect(found.turns).toBeLessThanOrEqual(3 * found.passes.length);
+    expect(found.usualTurns).toBe(4);
+  });
+
+  it('in a row keep the order of working', () => {
+    const { values, group } = groupLoads([100, 101, 150, 149, 100], 3, 1, 1000, 'in-a-row');
+    expect(group).toEqual([0, 0, 1, 1, 2]);
+    expect(values).toHaveLength(3);
+  });
+
   it('are the best few groups of the loads', () => {
     const { values, group } = groupLoads([101, 150, 99, 149, 200, 100, 151], 3, 1, 1000);
     expect(values).toEqual([100, 150, 200]);

@@ -49,6 +49,15 @@ export function TargetPage() {
     placeholderData: keepPreviousData,
   });
   const back = addresses.joint(shutdownId, jointId, make ? { make: makeId } : {});
+  const { standard, size, rating } = page.joint.specification.flange;
+  const stress_MPa = preview.data?.target.boltStress_MPa;
+  const simulation = addresses.simulate({
+    standard,
+    size,
+    rating,
+    ...(make ? { family: make.gasket.family } : {}),
+    ...(stress_MPa ? { stress_MPa: String(Math.round(stress_MPa)) } : {}),
+  });
   const reason =
     (make ? reasonAgainst(make.actions, 'target-approved') : text('no-make')) ??
     ('missing' in read ? text(read.missing) : undefined) ??
@@ -75,6 +84,7 @@ export function TargetPage() {
       <div className={styles.two}>
         <div className={styles.form}>
           <TargetFields value={draft} onChange={setDraft} family={make?.gasket.family} />
+          <Link href={simulation}>{text('simulate-flange')}</Link>
         </div>
         <div className={styles.form} aria-live="polite">
           {'missing' in read && <p className={styles.soft}>{text('preview-waits')}</p>}

@@ -91,6 +91,15 @@ function Plan({ computed, onShow }: { readonly computed: ComputedPlanAnswer; rea
               passes: format.count(computed.passesSaved),
             }),
           },
+          {
+            name: text('computed-turns'),
+            value: text('turns-of', {
+              turns: format.count(computed.turns),
+              usual: format.count(plan.usualTurns),
+              time: format.duration(plan.time_min),
+              usualTime: format.duration(plan.usualTime_min),
+            }),
+          },
           { name: text('computed-cap'), value: text(`cap-${capName(cap.governedBy)}`, { cap: round(cap.percent) }) },
           { name: text('computed-peak'), value: format.quantity('stress', computed.gasketPeak_MPa ?? null) },
           {
