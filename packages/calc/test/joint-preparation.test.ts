@@ -105,6 +105,19 @@ describe('alignment', () => {
   });
 });
 
+describe('the stud of the annex', () => {
+  // ASME B16.5 annex C (from memory): L = 2·(tf + t + d) + G + F + n; n 0.06 up to 12 in, 0.12 up to 18 in, then 0.25.
+  it.each([
+    ['NPS2', '150', 5 / 8, 0.12, 0.06],
+    ['NPS12', '2500', 2.75, 0.5, 0.25],
+  ])('%s class %s', (size, rating, diameter_in, faces_in, tolerance_in) => {
+    const key = { standard: 'ASME-B16.5', size, rating };
+    const flange_in = findFlange(key).thickness_mm / 25.4 + 0.12;
+    const exact_in = 2 * (flange_in + diameter_in) + 0.12 + faces_in + tolerance_in;
+    expect(standardStudLength(key).exactLength_in).toBeCloseTo(exact_in, 9);
+  });
+});
+
 describe('pressure and temperature rating', () => {
   const key = { standard: 'ASME-B16.5', rating: '150', materialGroup: '1.1' };
   it('goes straight between the temperatures of the table', () => {

@@ -43,7 +43,7 @@ export function standardStudLength(input: {
   const flange_in = flange.thickness_mm / INCH_MM + (large ? FLANGE_TOLERANCE_LARGE : FLANGE_TOLERANCE_SMALL);
   const faces_in = Number(flange.rating) <= 300 ? FACES_LOW_CLASS : FACES_HIGH_CLASS;
   const sum_in = 2 * (flange_in + diameter_in) + GASKET + faces_in;
-  const tolerance_in = STUD_TOLERANCES.find(([upTo_in, own_in]) => sum_in + own_in <= upTo_in)?.[1] ?? 0.25;
+  const tolerance_in = STUD_TOLERANCES.find(([upTo_in, own_in]) => sum_in + own_in <= upTo_in)?.[1] ?? Number.NaN;
   const exactLength_in = sum_in + tolerance_in;
   const length_in = Math.round(exactLength_in * 4) / 4;
   return { exactLength_in, length_in, length_mm: Math.round((length_in * INCH_MM) / 5) * 5 };
