@@ -106,6 +106,15 @@ const allowed = numbers.filter(({ why }) => why !== undefined);
 const waiting = numbers.filter(({ why }) => why === undefined);
 const all = waiting.length;
 const survived = [];
+/** Numbers of each file that are still to be asked for, so that a long run says how far it is. */
+const left = new Map();
+for (const { file } of waiting) left.set(file, (left.get(file) ?? 0) + 1);
+function done({ file }) {
+  left.set(file, left.get(file) - 1);
+  if (left.get(file) > 0) return;
+  const lost = survived.filter((one) => one.file === file).length;
+  console.log(`${lost === 0 ? 'caught  ' : 'see above'}  ${file}`);
+}
 await Promise.all(
   Array.from({ length: AT_ONCE }, async () => {
     const { ask, end } = asker();
@@ -114,9 +123,12 @@ await Promise.all(
     if ((await ask({ file: '', start: 0, tests: every.slice(0, 5) })).caught) throw new Error('The tests disagree.');
     for (let next = waiting.shift(); next; next = waiting.shift()) {
       const { file, start, line, text, code } = next;
-      if ((await ask({ file, start, tests: testsOf.get(file) ?? every })).caught) continue;
-      survived.push(next);
-      console.log(`SURVIVED  ${file}:${line}  ${text}  ${code}`);
+      const { caught } = await ask({ file, start, tests: testsOf.get(file) ?? every });
+      if (!caught) {
+        survived.push(next);
+        console.log(`SURVIVED  ${file}:${line}  ${text}  ${code}`);
+      }
+      done(next);
     }
     end();
   }),
