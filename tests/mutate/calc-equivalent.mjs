@@ -1,8 +1,8 @@
 /**
  * Numbers whose change cannot be seen in a result, each with the reason: starts and bounds of iterations that end at
  * the same answer, sizes of memories, digits of a text. By file and by the line as it stands, so that a changed line
- * comes back.
- * @type {readonly { file: string, code: string, why: string }[]}
+ * comes back; `numbers` names those of the line that are meant, all of them where it is missing.
+ * @type {readonly { file: string, code: string, numbers?: string[], why: string }[]}
  */
 export const EQUIVALENT = [
   {
@@ -21,8 +21,8 @@ export const EQUIVALENT = [
     why: 'for the type only: every group has its percent',
   },
   {
-    file: 'target/flange-capacity.ts',
-    code: 'const REFERENCE_MPA = 100;',
+    file: 'target/flange-at-target.ts',
+    code: 'export const REFERENCE_MPA = 100;',
     why: 'stress at which the flange is computed: everything is linear from there, so it cancels',
   },
   {
@@ -44,5 +44,23 @@ export const EQUIVALENT = [
     file: 'bolting/strength-rows.ts',
     code: 'upTo_in: upToIn ?? upTo_mm / 25.4,',
     why: 'metric steps in inches: no inch thread lies within 1 % of 16 or 39 mm',
+  },
+  {
+    file: 'flanges/find-flange.ts',
+    code: 'if (dn <= 32) return 2;',
+    numbers: ['32'],
+    why: 'between sizes: the next DN is 40',
+  },
+  {
+    file: 'flanges/find-flange.ts',
+    code: 'if (dn <= 250) return 3;',
+    numbers: ['250'],
+    why: 'between sizes: the next DN is 300',
+  },
+  {
+    file: 'flanges/find-flange.ts',
+    code: 'return dn <= 500 ? 4 : 5;',
+    numbers: ['500'],
+    why: 'between sizes: the next DN is 600',
   },
 ];

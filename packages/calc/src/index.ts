@@ -95,7 +95,7 @@ export { SOURCES, type SourceDocument, type SourceKey } from './sources.ts';
 export { standardStudLength } from './stud-length/standard-stud-length.ts';
 export { type StudLength, type StudLengthRequest, studLength } from './stud-length/stud-length.ts';
 export { type ApprovedStress, type CrewTableRow, crewTable } from './target/crew-table.ts';
-export type { FlangeStressAtTarget } from './target/flange-capacity.ts';
+export type { FlangeStressAtTarget } from './target/flange-at-target.ts';
 export { METHOD_SCATTER, TIGHTENING_METHODS, type TighteningMethod } from './target/methods.ts';
 export type {
   GasketLimits,

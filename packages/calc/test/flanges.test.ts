@@ -101,3 +101,17 @@ describe('what the tables cannot answer', () => {
     expect(refusalOf(() => findFlange(key))).toBe(code);
   });
 });
+
+describe('the raised face of EN 1092-1 (from memory)', () => {
+  it.each([
+    ['DN25', 2],
+    ['DN32', 2],
+    ['DN40', 3],
+    ['DN250', 3],
+    ['DN300', 4],
+    ['DN500', 4],
+    ['DN600', 5],
+  ])('of %s is %d mm high', (size, height_mm) => {
+    expect(findFlange({ standard: 'EN-1092-1', size, rating: 'PN16' }).raisedFaceHeight_mm).toBe(height_mm);
+  });
+});

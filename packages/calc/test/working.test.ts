@@ -201,7 +201,7 @@ describe('the working of any window', () => {
   it('recomputes step by step, and has a step for each limit, the target and the tool', () => {
     fc.assert(
       fc.property(anyRequest, (request) => {
-        const { window, target, tool, working: steps = [] } = targetWindow(request);
+        const { window, target, tool, flangeStress = [], working: steps = [] } = targetWindow(request);
         for (const step of steps) {
           const off = Math.abs(evaluate(step.substituted) - step.value);
           expect(off, `${step.symbol} = ${step.substituted}`).toBeLessThanOrEqual(Math.abs(step.value) * 5e-5 + 1e-4);
@@ -211,6 +211,9 @@ describe('the working of any window', () => {
           expect(values, limit.name).toContain(limit.boltStress_MPa);
         expect(values).toContain(target.boltStress_MPa);
         expect(values).toContain(tool.torque_Nm);
+        for (const { case: _case, ok: _ok, ...state } of flangeStress) {
+          for (const value of Object.values(state)) expect(values).toContain(value);
+        }
       }),
       { numRuns: 60 },
     );

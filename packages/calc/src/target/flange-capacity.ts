@@ -4,41 +4,25 @@ import type { FlangeStress, FlangeStressState } from '../code-loads/flange-stres
 import { gasketReaction } from '../code-loads/gasket-loads.ts';
 import { CalcRefusal, refuse } from '../refusal.ts';
 import { show, type Warning, type WorkingStep } from '../working.ts';
+import {
+  type FlangeStressAtTarget,
+  flangeAtTarget,
+  type LoadCase,
+  REFERENCE_MPA,
+  stressShare,
+} from './flange-at-target.ts';
 import { flangeDimensions } from './flange-dimensions.ts';
 import type { Joint } from './joint.ts';
 import type { FlangeStrengthInput, TargetRequest, WindowLimit } from './request.ts';
 
-/** One flange at the target, in one of the cases that it must bear. */
-export interface FlangeStressAtTarget extends FlangeStressState {
-  readonly case: 'assembly' | 'operating' | 'test';
-  /** Elastic rotation of one flange, from the rigidity index. */
-  readonly rotation_deg: number;
-}
-
-/** Bolt stress at which the stresses are computed; everything is linear in the moment from there. */
-const REFERENCE_MPA = 100;
 const NMM_PER_NM = 1000;
 const SOURCE = 'ASME BPVC VIII-1 Appendix 2';
-
-interface LoadCase {
-  readonly name: FlangeStressAtTarget['case'];
-  /** Moment without any bolt load: of pressure, external force and moment on the flange. */
-  readonly ownMoment_Nm: number;
-  readonly atReference: FlangeStressState;
-  readonly allowable_MPa: number;
-}
 
 /** The flange under its bolts: how much it bears in each case, ready for limits and for the answer. */
 export interface FlangeCapacity {
   readonly limits: readonly WindowLimit[];
   readonly warnings: readonly Warning[];
   readonly atTarget: (boltStress_MPa: number) => readonly FlangeStressAtTarget[];
-}
-
-/** Highest share of an allowable that the stresses of the code take (2-8); a share of 1 is just allowed. */
-function stressShare(state: FlangeStressState, allowable_MPa: number): number {
-  const { longitudinalHub_MPa: hub, radial_MPa: radial, tangential_MPa: tangential } = state;
-  return Math.max(hub / 1.5, radial, tangential, (hub + radial) / 2, (hub + tangential) / 2) / allowable_MPa;
 }
 
 function shareText(state: FlangeStressState, allowable_MPa: number): string {
@@ -225,25 +209,7 @@ export function flangeCapacity(
   return {
     limits,
     warnings,
-    atTarget: (boltStress_MPa) => cases.map((one) => stateAt(one, boltStress_MPa, reference_Nm, rigidity_deg)),
-  };
-}
-
-function stateAt(
-  { name, ownMoment_Nm, atReference, allowable_MPa }: LoadCase,
-  boltStress_MPa: number,
-  reference_Nm: number,
-  rigidity_deg: number,
-): FlangeStressAtTarget {
-  const factor = boltStress_MPa / REFERENCE_MPA + ownMoment_Nm / reference_Nm;
-  const rigidityJ = atReference.rigidityJ * factor;
-  return {
-    case: name,
-    longitudinalHub_MPa: atReference.longitudinalHub_MPa * factor,
-    radial_MPa: atReference.radial_MPa * factor,
-    tangential_MPa: atReference.tangential_MPa * factor,
-    rigidityJ,
-    rotation_deg: rigidityJ * rigidity_deg,
-    ok: stressShare(atReference, allowable_MPa) * factor <= 1 && rigidityJ <= 1,
+    atTarget: (boltStress_MPa) =>
+      cases.map((one) => flangeAtTarget(one, { boltStress_MPa, reference_Nm, rigidity_deg, source: SOURCE }, steps)),
   };
 }

@@ -2,7 +2,7 @@ import type { RetighteningRule } from '../gaskets/retightening.ts';
 import type { Lubricant } from '../torque/friction.ts';
 import type { HydraulicWrench } from '../torque/hydraulic-pressure.ts';
 import type { Explainable, Warning } from '../working.ts';
-import type { FlangeStressAtTarget } from './flange-capacity.ts';
+import type { FlangeStressAtTarget } from './flange-at-target.ts';
 import type { TighteningMethod } from './methods.ts';
 
 /**
