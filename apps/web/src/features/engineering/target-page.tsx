@@ -17,7 +17,7 @@ import { Link } from '../../ui/link.tsx';
 import { PageHeader } from '../../ui/page-header.tsx';
 import { SignDialog } from '../../ui/sign-dialog.tsx';
 import { StickyActionBar } from '../../ui/sticky-action-bar.tsx';
-import { shownMake } from '../joint/shown-make.ts';
+import { jointState, shownMake } from '../joint/shown-make.ts';
 import styles from './engineering.module.css';
 import { PreviewPanel } from './preview-panel.tsx';
 import { emptyTarget, targetPayload } from './target-draft.ts';
@@ -49,7 +49,7 @@ export function TargetPage() {
     placeholderData: keepPreviousData,
   });
   const back = addresses.joint(shutdownId, jointId, make ? { make: makeId } : {});
-  const { standard, size, rating } = page.joint.specification.flange;
+  const { standard, size, rating } = jointState(page).specification.flange;
   const stress_MPa = preview.data?.target.boltStress_MPa;
   const simulation = addresses.simulate({
     standard,
