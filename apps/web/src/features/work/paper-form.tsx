@@ -24,7 +24,7 @@ export function PaperForm({ possible, now, children }: { possible: boolean; now:
   const text = useText('work');
   const timeZone = useCurrentShutdown()?.timeZone ?? 'UTC';
   const [onPaper, setOnPaper] = useState(false);
-  const [time, setTime] = useState(() => siteMinute(new Date(now), timeZone));
+  const [time, setTime] = useState('');
   const photos = usePhotos();
   const { hash } = photos;
   const from = useMemo(
@@ -52,7 +52,7 @@ export function PaperForm({ possible, now, children }: { possible: boolean; now:
       )}
       {waits && <p role="status">{text(photos.sending ? 'photo-on-its-way' : 'paper-first')}</p>}
       {/* Nothing is recorded as of now by mistake while time or photo are missing. */}
-      <div inert={waits}>
+      <div inert={waits} className={styles.task}>
         <PaperContext value={from}>{children}</PaperContext>
       </div>
     </>

@@ -1,7 +1,7 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { toolsQuery } from '../../app/reads.ts';
-import { siteInstant, siteMinute } from '../../app/site-time.ts';
+import { siteInstant } from '../../app/site-time.ts';
 import { useCurrentShutdown } from '../../app/use-shutdown.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -48,7 +48,7 @@ export function PaperPassTask({ job, from, onDone }: { job: Job; from: FromPaper
   };
   const method = job.make.procedure?.content.method ?? 'torque-wrench';
   const quantity = SET_QUANTITY[method];
-  const [started, setStarted] = useState(() => siteMinute(from.at, timeZone));
+  const [started, setStarted] = useState('');
   const [shown, setShown] = useState<number | undefined>();
   const [chosen, setChosen] = useState({ toolId: '', pumpId: '', gaugeId: '' });
   const [outcome, setOutcome] = useState<Outcome>('finished');
