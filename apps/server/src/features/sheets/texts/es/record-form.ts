@@ -37,7 +37,7 @@ export const recordForm = {
   start: 'Inicio',
   end: 'Fin',
   outcomeTitle: 'Terminó',
-  outcome: '☐ completa ☐ quedó en perno',
+  outcome: '☐ completa ☐ quedó en perno',
   persons: 'Quién trabajó, firma',
   finalRound: 'Ronda final',
   rounds: 'Rondas',
