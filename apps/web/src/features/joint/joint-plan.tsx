@@ -35,7 +35,7 @@ export function JointPlan({ page, make, state }: Props) {
     );
   }
   const bolts = planBolts(boltCount, sequence, state);
-  const passCount = content?.passPercents.length ?? 1;
+  const passCount = Math.max(1, state ? passCountOf(state) : (content?.passPercents.length ?? 1));
   const numbered = content?.numbering ?? 'clockwise';
   const { viewedFrom, bolt1At } = joint.whereabouts;
   return (

@@ -1,5 +1,5 @@
 import type { MakeAnswer } from '@seatwell/contract';
-import type { MakeState } from '@seatwell/workflow';
+import { computedPasses, type MakeState } from '@seatwell/workflow';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Table } from '../../ui/table.tsx';
@@ -9,6 +9,8 @@ interface PassRow {
   readonly key: string;
   readonly name: string;
   readonly torque_Nm: number | null;
+  /** of computed loads: every set value of the pass, the highest first */
+  readonly torques_Nm?: readonly number[];
   readonly pressure_MPa: number | null;
   readonly state: string;
   readonly stopped: boolean;
@@ -41,7 +43,8 @@ export function PassesTable({ make, state }: { make: MakeAnswer; state: MakeStat
             key: 'set',
             header: text('set'),
             numeric: true,
-            cell: (row) => format.quantity('torque', row.torque_Nm),
+            cell: (row) =>
+              (row.torques_Nm ?? [row.torque_Nm]).map((torque) => format.quantity('torque', torque)).join(', '),
           },
           ...(pumped
             ? [
@@ -83,13 +86,24 @@ function usePassRows(make: MakeAnswer, state: MakeState | undefined): readonly P
   };
   const passes =
     make.target?.passes ?? content.passPercents.map((percent) => ({ percent, torque_Nm: null, pressure_MPa: null }));
-  const rows: PassRow[] = passes.map((pass, index) => ({
+  const named = (index: number, percent: number) => ({
     key: String(index),
-    name: text('pass-percent', { pass: format.count(index + 1), percent: format.percent(pass.percent / 100) }),
-    torque_Nm: pass.torque_Nm,
-    pressure_MPa: pass.pressure_MPa,
+    name: text('pass-percent', { pass: format.count(index + 1), percent: format.percent(percent / 100) }),
     ...passState(index + 1),
-  }));
+  });
+  const computed = state ? computedPasses(state) : null;
+  const rows: PassRow[] = computed
+    ? computed.map(({ level_percent, setValues_Nm }, index) => ({
+        ...named(index, Math.round(level_percent)),
+        torque_Nm: setValues_Nm.at(-1) ?? null,
+        torques_Nm: [...setValues_Nm].reverse(),
+        pressure_MPa: null,
+      }))
+    : passes.map(({ percent, torque_Nm, pressure_MPa }, index) => ({
+        ...named(index, percent),
+        torque_Nm,
+        pressure_MPa,
+      }));
   const last = passes.at(-1) ?? { torque_Nm: null, pressure_MPa: null };
   const extra = (key: string, name: string, told: string): PassRow => ({
     key,

@@ -25,7 +25,7 @@ export function sequenceOf(content: ProcedureContent, boltCount: number): Tighte
 export function planBolts(
   boltCount: number,
   sequence: TighteningSequence | undefined,
-  state: Pick<MakeState, 'passes' | 'nextPass' | 'stage'> | undefined,
+  state: (Pick<MakeState, 'passes' | 'nextPass' | 'stage'> & Partial<Pick<MakeState, 'target'>>) | undefined,
 ): PlanBolt[] {
   const positions =
     sequence?.positions ??
@@ -33,8 +33,11 @@ export function planBolts(
   const finished = finishedPasses(state);
   const last = state?.passes.at(-1);
   const interrupted = last && !last.finished ? last : undefined;
-  const order = sequence?.passes[(interrupted?.pass ?? 1) - 1]?.steps.flat() ?? positions.map(({ label }) => label);
-  const begun = new Set(interrupted ? order.slice(0, interrupted.boltsDone) : []);
+  // Computed loads go round by place.
+  const byPlace = state?.target?.tightening?.way === 'computed-loads';
+  const order = byPlace ? undefined : sequence?.passes[(interrupted?.pass ?? 1) - 1]?.steps.flat();
+  const inOrder = order ?? positions.map(({ label }) => label);
+  const begun = new Set(interrupted ? inOrder.slice(0, interrupted.boltsDone) : []);
   return positions.map(({ label, clockwiseIndex }) => ({
     label,
     clockwiseIndex,

@@ -11,6 +11,7 @@ import { Button } from '../../ui/button.tsx';
 import { KeyValues } from '../../ui/key-values.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { Skeleton } from '../../ui/skeleton.tsx';
+import { ComputedPlan } from '../engineering/computed-plan.tsx';
 import { approvedPayload, targetPreviewQuery } from '../engineering/target-preview.ts';
 import styles from './joint.module.css';
 import { isWorkable, jointState, stateOf } from './shown-make.ts';
@@ -84,9 +85,19 @@ function TargetEvidence({ page, make, target }: { page: JointPage; make: MakeAns
         .filter(Boolean)
         .join(' '),
     },
+    {
+      name: text('tightened'),
+      value: kept?.tightening ? text(`tightened-${kept.tightening.way}`) : '',
+    },
     { name: text('sources'), value: [...new Set(target.sources)].join('; ') },
   ];
-  return <KeyValues items={items.filter((item) => item.value !== '')} />;
+  const plan = kept?.tightening;
+  return (
+    <>
+      <KeyValues items={items.filter((item) => item.value !== '')} />
+      {plan?.way === 'computed-loads' && <ComputedPlan plan={plan} />}
+    </>
+  );
 }
 
 /** The window of a calculated target, as it comes out with the inputs as they are now. */
