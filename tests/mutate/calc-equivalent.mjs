@@ -47,6 +47,13 @@ export const EQUIVALENT = [
   },
   {
     file: 'flanges/find-flange.ts',
+    code: 'if (row.sourcesAgreeing <= 1) {',
+    why: 'a whole number of sources',
+  },
+  { file: 'sequence/cautions.ts', code: 'if (group > 1) {', why: 'a whole number of bolts' },
+  { file: 'sequence/cautions.ts', code: 'if (tools > 1) {', why: 'a whole number of tools' },
+  {
+    file: 'flanges/find-flange.ts',
     code: 'if (dn <= 32) return 2;',
     numbers: ['32'],
     why: 'between sizes: the next DN is 40',

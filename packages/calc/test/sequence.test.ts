@@ -252,3 +252,31 @@ describe('a sequence without meaning is refused', () => {
     expect(code(request)).toBe(expected);
   });
 });
+
+describe('cautions', () => {
+  const codes = (request: Omit<Parameters<typeof tighteningSequence>[0], 'numbering'>) =>
+    tighteningSequence({ ...request, numbering: 'clockwise' }).warnings.map(({ code }) => code);
+
+  it('are none where a list gives the order and one wrench turns one nut', () => {
+    for (const boltCount of [4, 8, 12, 16, 20, 24]) expect(codes({ boltCount, pattern: 'legacy' })).toEqual([]);
+  });
+
+  it('offer grouping as the trade does it, from 36 bolts up and to single bolts only', () => {
+    expect(codes({ boltCount: 36, pattern: 'legacy' })).toContain('grouping-usual');
+    expect(codes({ boltCount: 32, pattern: 'legacy' })).not.toContain('grouping-usual');
+    expect(codes({ boltCount: 36, group: 3, pattern: 'legacy' })).not.toContain('grouping-usual');
+    expect(codes({ boltCount: 36, group: 3, pattern: 'legacy' })).toContain('grouping-loads-locally');
+  });
+
+  it('keep quadrant for 16 bolts and modified legacy for 12 places and more', () => {
+    expect(codes({ boltCount: 16, pattern: 'quadrant' })).not.toContain('pattern-for-16-and-more');
+    expect(codes({ boltCount: 12, pattern: 'quadrant' })).toContain('pattern-for-16-and-more');
+    expect(codes({ boltCount: 12, pattern: 'modified-legacy' })).not.toContain('pattern-needs-more-places');
+    expect(codes({ boltCount: 8, pattern: 'modified-legacy' })).toContain('pattern-needs-more-places');
+  });
+
+  it('name the source of pressure and the spacing of several tools', () => {
+    expect(codes({ boltCount: 12, tools: 4, pattern: 'simultaneous' })).toEqual(['tools-on-one-source']);
+    expect(codes({ boltCount: 12, tools: 5, pattern: 'simultaneous' })).toContain('tools-not-equally-spaced');
+  });
+});
