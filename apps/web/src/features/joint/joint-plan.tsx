@@ -1,5 +1,5 @@
 import type { JointPage, MakeAnswer } from '@seatwell/contract';
-import type { CentreLine, MakeState } from '@seatwell/workflow';
+import { type CentreLine, type MakeState, passCountOf } from '@seatwell/workflow';
 import { useMemo } from 'react';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
