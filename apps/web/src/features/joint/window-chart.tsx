@@ -12,6 +12,7 @@ const wide = { labelWidth: 170, plotWidth: 520, rightEdge: 40 };
 const narrow = { labelWidth: 128, plotWidth: 200, rightEdge: 24 };
 // Of a small letter, in the drawing's units: wide enough for most lines of most languages.
 const letter = 6.2;
+const digit = 7.6;
 // A number beside its limit keeps this far from the target's line.
 const numberWidth = 44;
 
@@ -63,7 +64,9 @@ export function WindowChart({ answer }: { answer: CalcTargetResponse }) {
         const edge = x(limit.boltStress_MPa);
         const isLower = limit.side === 'lower';
         const crosses = Math.abs(at - edge) < numberWidth;
-        const after = isLower !== crosses;
+        const number = format.value('stress', limit.boltStress_MPa);
+        const clear = edge - labelWidth > digit * number.length - 3;
+        const after = isLower !== crosses || !clear;
         return (
           <g key={`${limit.side} ${limit.name}`} opacity={limit.advisory ? 0.6 : undefined}>
             <ChartLines lines={labels[index] ?? []} x={labelWidth - 8} y={middle + 5} />
@@ -81,7 +84,7 @@ export function WindowChart({ answer }: { answer: CalcTargetResponse }) {
               y={middle + 5}
               textAnchor={after ? 'start' : 'end'}
             >
-              {format.value('stress', limit.boltStress_MPa)}
+              {number}
             </text>
           </g>
         );
