@@ -4,7 +4,7 @@ import { sheetBoxes } from '../../sheets/sheet-boxes.ts';
 import { sheetContent } from '../../sheets/sheet-content.ts';
 import { gasketsOf } from '../../sheets/sheet-facts.ts';
 import type { SheetSource } from '../../sheets/sheet-source.ts';
-import { type BannerCode, type PaperLanguage, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
+import { type BannerCode, fill, type PaperLanguage, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
 
 /** A pass of the form, with its set value as the joint sheet has it. */
 export interface FormPass {
@@ -71,7 +71,7 @@ export function formContent(source: SheetSource, language: PaperLanguage = 'en')
       .filter((each) => each !== null)
       .join(' · '),
     readings,
-    gaps: sheet.boxes.gapPlaces,
+    gaps: sheet.boxes.gapPlaces.map((place) => fill(texts.recordForm.gap, { place })),
     passes: sheet.passes.map(({ name, torque_Nm }) => ({
       name,
       wanted: torque_Nm === texts.none ? texts.none : `${torque_Nm} N·m`,

@@ -19,7 +19,7 @@ export const FORM_TEMPLATE = `${PRELUDE}
 #let opening(d) = {
   part(f.opening, d.done.opening)
   if d.done.opening { return }
-  boxes((1fr, 1fr), (f.zeroEnergy.replace("{number}", "1"),), (f.zeroEnergy.replace("{number}", "2"),))
+  boxes((1fr, 1fr), ..l.zeroEnergy.map(c => (c,)))
   v(-0.5pt)
   boxes((28mm, 32mm, 1fr, 32mm, 42mm), (f.permit,), (f.covered, f.yesNo), ..who)
 }
@@ -31,7 +31,7 @@ export const FORM_TEMPLATE = `${PRELUDE}
     columns: (14mm, 1fr, 24mm, 32mm), rows: (auto,) + (box-height,) * d.faces, align: start + horizon,
     table.header(..(f.face, f.condition, f.flatness, f.accepted).map(head-cell)),
     ..range(d.faces).map(i => (
-      [#(i + 1) / #d.faces], f.conditions.map(c => box[#tick #c]).join(h(7pt)), [], ticked(f.yesNo),
+      box({ set text(dir: ltr); str(i + 1) + " / " + str(d.faces) }), f.conditions.map(c => box[#tick #c]).join(h(7pt)), [], ticked(f.yesNo),
     )).flatten(),
   )
   v(-0.5pt)
@@ -45,9 +45,9 @@ export const FORM_TEMPLATE = `${PRELUDE}
   v(-0.5pt)
   boxes((36mm, 22mm, 1fr), (f.grade,), (f.bolts + ": " + d.studs,), (f.lubricant,))
   v(-0.5pt)
-  boxes((1fr,) * d.readings.len(), ..d.readings.map(r => (r.name + if r.limit != "" { " ≤ " + r.limit } else { "" },)))
+  boxes((1fr,) * d.readings.len(), ..d.readings.map(r => (r.name + if r.limit != "" { "; " + l.limits + ": " + r.limit } else { "" },)))
   v(-0.5pt)
-  boxes((1fr,) * 4, ..d.gaps.map(g => (f.gap.replace("{place}", g),)))
+  boxes((1fr,) * 4, ..d.gaps.map(g => (g,)))
   v(-0.5pt)
   boxes((1fr, 40mm, 50mm), ..who)
 }

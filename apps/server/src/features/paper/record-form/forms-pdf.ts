@@ -7,14 +7,23 @@ import { FORM_TEMPLATE } from './form-template.ts';
 
 /** Record forms one after another, each with its own count of pages. @param forms at least one */
 export async function formsPdf(forms: readonly FormContent[], language: PaperLanguage = 'en'): Promise<TypesetPdf> {
-  const { product, page, recordForm, safety, stop } = sheetTexts(language);
+  const { product, page, recordForm, safety, stop, boxes } = sheetTexts(language);
   const latest = forms.map(({ recordedAt }) => recordedAt).sort();
   return typeset({
     tagged: false,
     template: FORM_TEMPLATE,
     data: documentData(language, latest.at(-1) ?? '', {
       title: forms.length === 1 ? (forms[0]?.tag ?? '') : `${forms[0]?.tag} – ${forms.at(-1)?.tag}`,
-      labels: { product, page, form: recordForm, safety, stop, stopText: fill(stop.text, { who: stop.who }) },
+      labels: {
+        product,
+        page,
+        form: recordForm,
+        safety,
+        stop,
+        stopText: fill(stop.text, { who: stop.who }),
+        limits: boxes.limits,
+        zeroEnergy: [1, 2].map((number) => fill(recordForm.zeroEnergy, { number })),
+      },
       forms: await Promise.all(forms.map(async (form) => ({ ...form, qr: await qrSvg(form.address) }))),
     }),
   });

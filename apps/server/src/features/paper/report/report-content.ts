@@ -38,21 +38,20 @@ function areaLines(source: ReportSource, { report }: SheetTexts): ReportContent[
   ];
 }
 
-/** Who may soon not work any more, each once, the soonest first. */
+/** Who may soon not work any more, by person and day, the soonest first. */
 function lapsing(areas: readonly AreaProgress[], { report, words, someone }: SheetTexts): string[] {
-  const all = areas.flatMap(({ people }) => people.lapsing);
-  const lines = all
-    .toSorted((a, b) => (a.validThrough < b.validThrough ? -1 : 1))
-    .map(({ person, qualifiedFor, validThrough }) =>
-      fill(report.person, {
-        name: person.name ?? someone,
-        what: words.qualifiedFor[qualifiedFor as keyof typeof words.qualifiedFor] ?? qualifiedFor,
-        day: validThrough,
-      }),
-    );
-  const unique = [...new Set(lines)];
-  const rest = unique.length - MOST_PEOPLE;
-  return rest > 0 ? [...unique.slice(0, MOST_PEOPLE), fill(report.morePeople, { count: rest })] : unique;
+  const found = new Map<string, { name: string; day: string; what: Set<string> }>();
+  for (const { person, qualifiedFor, validThrough } of areas.flatMap(({ people }) => people.lapsing)) {
+    const key = `${validThrough} ${person.personId}`;
+    const known = found.get(key) ?? { name: person.name ?? someone, day: validThrough, what: new Set<string>() };
+    known.what.add(words.qualifiedFor[qualifiedFor as keyof typeof words.qualifiedFor] ?? qualifiedFor);
+    found.set(key, known);
+  }
+  const lines = [...found]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([, { name, day, what }]) => fill(report.person, { name, day, what: [...what].join(', ') }));
+  const rest = lines.length - MOST_PEOPLE;
+  return rest > 0 ? [...lines.slice(0, MOST_PEOPLE), fill(report.morePeople, { count: rest })] : lines;
 }
 
 /** What the report says, from the answers that its screen shows. */

@@ -68,6 +68,11 @@ export const TAGS_TEMPLATE = `${PRELUDE}
 #let cells = range(g.first - 1).map(_ => []) + input.tags.map(d => if g.stubs { card(d) } else { label(d) })
 #for (index, sheet) in cells.chunks(g.columns * g.rows).enumerate() {
   if index > 0 { pagebreak() }
-  grid(columns: (w,) * g.columns, rows: (h,) * g.rows, column-gutter: g.gapX_mm * 1mm, row-gutter: g.gapY_mm * 1mm, ..sheet)
+  // Labels are counted from the left in every language, as they lie on their sheet.
+  set text(dir: ltr)
+  grid(
+    columns: (w,) * g.columns, rows: (h,) * g.rows, column-gutter: g.gapX_mm * 1mm, row-gutter: g.gapY_mm * 1mm,
+    ..sheet.map(it => { set text(dir: if rtl-page { rtl } else { ltr }); it }),
+  )
 }
 `;
