@@ -50,6 +50,17 @@ export const EQUIVALENT = [
     code: 'if (row.sourcesAgreeing <= 1) {',
     why: 'a whole number of sources',
   },
+  {
+    file: 'sequence/cross-order.ts',
+    code: 'return [0, 1, 2, 3].map((quarter) => Math.floor((quarter * count) / 4 + 0.5));',
+    numbers: ['0.5'],
+    why: 'rounds quarters: none lies between 0.495 and 0.5',
+  },
+  {
+    file: 'sequence/cross-order.ts',
+    code: 'const starts = Array.from({ length: tools + 1 }, (_, tool) => Math.ceil((tool * count) / tools));',
+    why: 'length of a list, whole',
+  },
   { file: 'sequence/cautions.ts', code: 'if (group > 1) {', why: 'a whole number of bolts' },
   { file: 'sequence/cautions.ts', code: 'if (tools > 1) {', why: 'a whole number of tools' },
   {
