@@ -63,6 +63,12 @@ export const EQUIVALENT = [
   },
   { file: 'sequence/cautions.ts', code: 'if (group > 1) {', why: 'a whole number of bolts' },
   { file: 'sequence/cautions.ts', code: 'if (tools > 1) {', why: 'a whole number of tools' },
+  { file: 'sequence/request.ts', code: 'if (tools > 1) {', why: 'a whole number of tools' },
+  {
+    file: 'sequence/request.ts',
+    code: "} else if (pattern === 'circular' && tools !== undefined && tools > 1) {",
+    why: 'a whole number of tools',
+  },
   {
     file: 'flanges/find-flange.ts',
     code: 'if (dn <= 32) return 2;',

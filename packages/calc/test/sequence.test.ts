@@ -280,3 +280,35 @@ describe('cautions', () => {
     expect(codes({ boltCount: 12, tools: 5, pattern: 'simultaneous' })).toContain('tools-not-equally-spaced');
   });
 });
+
+describe('modified legacy', () => {
+  it('takes the rest to 100 % in its last pass, be it four places or more', () => {
+    const { passes } = tighteningSequence({ boltCount: 16, pattern: 'modified-legacy', numbering: 'clockwise' });
+    const pattern = passes.filter(({ kind }) => kind === 'pattern');
+    expect(pattern.map(({ percent, steps }) => [percent, steps.length])).toEqual([
+      [30, 4],
+      [70, 4],
+      [100, 8],
+    ]);
+    expect(sorted(pattern.flatMap(({ steps }) => steps.flat()))).toEqual(allBolts(16));
+  });
+});
+
+describe('refused requests', () => {
+  const limitOf = (request: Omit<SequenceRequest, 'numbering'>) => {
+    try {
+      tighteningSequence({ ...request, numbering: 'clockwise' });
+    } catch (error) {
+      if (error instanceof CalcRefusal) return error.errors[0]?.limit;
+      throw error;
+    }
+    return 'accepted';
+  };
+
+  it('name the limit: percents to 100, two tools at least, groups that fit', () => {
+    expect(limitOf({ boltCount: 8, pattern: 'legacy', passPercents: [30, 90] })).toBe(100);
+    expect(limitOf({ boltCount: 8, pattern: 'simultaneous' })).toBe(2);
+    expect(limitOf({ boltCount: 12, pattern: 'legacy', group: 5 })).toBe('1, 2, 3');
+    expect(limitOf({ boltCount: 8, pattern: 'circular', tools: 2 })).toBe(1);
+  });
+});
