@@ -30,7 +30,20 @@ export function AdviceTable({ advice, onCompare }: Props) {
             numeric: true,
             cell: (row) => (row.rank === undefined ? text('no-rank') : format.count(row.rank)),
           },
-          { key: 'pattern', header: text('pattern'), rowHeader: true, cell: (row) => words(row.choice) },
+          {
+            key: 'pattern',
+            header: text('pattern'),
+            rowHeader: true,
+            cell: (row) => (
+              <Button
+                kind="quiet"
+                label={text('show-of', { pattern: words(row.choice) })}
+                onClick={() => onCompare(row)}
+              >
+                {words(row.choice)}
+              </Button>
+            ),
+          },
           {
             key: 'rounds',
             header: text('extra-rounds'),
@@ -70,19 +83,6 @@ export function AdviceTable({ advice, onCompare }: Props) {
             header: text('peak-short'),
             numeric: true,
             cell: (row) => format.quantity('stress', row.gasketPeak_MPa),
-          },
-          {
-            key: 'show',
-            header: text('show'),
-            cell: (row) => (
-              <Button
-                kind="quiet"
-                label={text('show-of', { pattern: words(row.choice) })}
-                onClick={() => onCompare(row)}
-              >
-                {text('show')}
-              </Button>
-            ),
           },
         ]}
       />
