@@ -153,9 +153,20 @@ export async function createApp(parts: AppParts): Promise<FastifyInstance> {
 async function serveWeb(app: FastifyInstance): Promise<void> {
   const root = join(repositoryRoot(), 'apps', 'web', 'dist');
   if (!existsSync(root)) return;
-  await app.register(statics, { root, wildcard: false, index: false, immutable: true, maxAge: '30d' });
+  await app.register(statics, {
+    root,
+    wildcard: false,
+    index: false,
+    immutable: true,
+    maxAge: '30d',
+    globIgnore: ['service-worker.js'],
+  });
   const page = (_request: FastifyRequest, reply: FastifyReply) =>
     reply.sendFile('index.html', { maxAge: 0, immutable: false });
+  // Its name stays the same from build to build: browsers look at it anew each time.
+  app.get('/service-worker.js', (_request, reply) =>
+    reply.sendFile('service-worker.js', { maxAge: 0, immutable: false }),
+  );
   app.get('/', page);
   for (const path of PAGES) app.get(path, page);
 }

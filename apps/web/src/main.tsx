@@ -1,7 +1,10 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './app/app.tsx';
+import { registerServiceWorker } from './offline/register-service-worker.ts';
 import './styles/index.css';
+
+registerServiceWorker();
 
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no element with the id "root".');

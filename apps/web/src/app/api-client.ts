@@ -1,5 +1,8 @@
-import { ApiProblem, problemOf } from './api-problem.ts';
+import { keptHeader } from '../offline/kept-reads.ts';
+import { noteKept } from '../offline/kept-since.ts';
+import { ApiProblem, isSessionEnd, problemOf } from './api-problem.ts';
 import { noteServerClock } from './clock-offset.ts';
+import { sayEnded } from './session-end.ts';
 
 export interface ApiRequest {
   readonly method?: 'GET' | 'POST' | 'PUT' | 'DELETE';
@@ -19,8 +22,15 @@ export async function request<Answer>(
 ): Promise<Answer> {
   const sentAt_ms = Date.now();
   const response = await send(path, { method, body, signal });
-  noteServerClock(response, sentAt_ms, Date.now());
-  if (!response.ok) throw await problemOf(response);
+  const readAt = response.headers.get(keptHeader);
+  noteKept(readAt);
+  // What comes from this device says nothing of the server's clock.
+  if (readAt === null) noteServerClock(response, sentAt_ms, Date.now());
+  if (!response.ok) {
+    const problem = await problemOf(response);
+    if (isSessionEnd(problem)) sayEnded();
+    throw problem;
+  }
   if (response.status === 204) return undefined as Answer;
   return (await response.json()) as Answer;
 }

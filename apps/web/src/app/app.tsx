@@ -8,13 +8,12 @@ import { createQueryClient } from './query-client.ts';
 import { createAppRouter } from './router.tsx';
 import { RouterLink } from './router-link.tsx';
 import { sessionQuery } from './session.ts';
-import { sayEnded } from './session-end.ts';
 
 const queries = createQueryClient(() => {
   const { pathname, href } = router.state.location;
   if (pathname === '/sign-in' || pathname === '/first-visit') return;
-  if (queries.getQueryData(sessionQuery.queryKey)) sayEnded();
-  else router.history.push(addresses.signIn(href));
+  // Whoever was signed in on this page is asked for the password where it stands (sign-in-again.tsx).
+  if (!queries.getQueryData(sessionQuery.queryKey)) router.history.push(addresses.signIn(href));
 });
 const router = createAppRouter(queries);
 

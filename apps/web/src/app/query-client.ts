@@ -15,7 +15,10 @@ export function createQueryClient(onSessionEnd: () => void): QueryClient {
     queryCache: new QueryCache({ onError }),
     mutationCache: new MutationCache({ onError }),
     defaultOptions: {
+      // Whether there is a connection is found out by asking: what a device says of it is often wrong.
+      mutations: { networkMode: 'always' },
       queries: {
+        networkMode: 'always',
         staleTime: 15_000,
         // A refusal stays a refusal; only silence and a busy server are worth another try.
         retry: (count, error) =>

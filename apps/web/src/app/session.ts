@@ -2,20 +2,20 @@ import type { Me, Preferences } from '@seatwell/contract';
 import { queryOptions, useMutation, useQueryClient, useSuspenseQuery } from '@tanstack/react-query';
 import { request } from './api-client.ts';
 import { isSessionEnd } from './api-problem.ts';
-import { sayEnded } from './session-end.ts';
+import { clearEnded } from './session-end.ts';
 
 /** The person who is signed in, or null. */
 export const sessionQuery = queryOptions({
   queryKey: ['session'],
   queryFn: async ({ signal, client }): Promise<Me | null> => {
     try {
-      return await request<Me>('/session', { signal });
+      const me = await request<Me>('/session', { signal });
+      clearEnded();
+      return me;
     } catch (error) {
       if (!isSessionEnd(error)) throw error;
       // Who was signed in on this page stays known, so that it can ask for the password again where it stands.
-      const before = client.getQueryData<Me | null>(['session']) ?? null;
-      if (before) sayEnded();
-      return before;
+      return client.getQueryData<Me | null>(['session']) ?? null;
     }
   },
   staleTime: 60_000,

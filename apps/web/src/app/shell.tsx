@@ -1,6 +1,7 @@
 import { Outlet, useLocation, useParams } from '@tanstack/react-router';
 import { useEffect, useMemo } from 'react';
 import { FormatProvider } from '../format/format-provider.tsx';
+import { OutboxBar } from '../offline/outbox-bar.tsx';
 import { useLanguage, useText } from '../texts/text-provider.tsx';
 import { Link } from '../ui/link.tsx';
 import { NavFrame } from '../ui/nav-frame.tsx';
@@ -56,6 +57,7 @@ export function Shell() {
         phoneKeys={phoneKeys(roles)}
         foot={<UserMenu />}
       >
+        <OutboxBar />
         <Outlet />
       </NavFrame>
       <SignInAgain />

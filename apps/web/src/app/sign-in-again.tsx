@@ -1,6 +1,7 @@
 import type { Me } from '@seatwell/contract';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
+import { outbox } from '../offline/outbox.ts';
 import { useText } from '../texts/text-provider.tsx';
 import { TextField } from '../ui/text-field.tsx';
 import { addresses } from './addresses.ts';
@@ -25,6 +26,7 @@ function Asking() {
     onSuccess: (me) => {
       queries.setQueryData(sessionQuery.queryKey, me);
       clearEnded();
+      outbox.retryNow();
       return queries.invalidateQueries();
     },
   });

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { FileField } from '../../app/file-field.tsx';
 import { FormDialog } from '../../app/form-dialog.tsx';
-import { useCommand } from '../../app/use-command.ts';
+import { useFactCommand } from '../../offline/use-fact-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Checkbox } from '../../ui/checkbox.tsx';
 import { RadioCards } from '../../ui/radio-cards.tsx';
@@ -15,9 +15,10 @@ const positions = ['open', 'closed'] as const;
 /** Records that a blind went in, came out, or was turned. */
 export function BlindDialog({ row, step, onClose }: { row: BlindRow; step: BlindStep; onClose: () => void }) {
   const text = useText('blinds');
-  const goIn = useCommand('blind-in');
-  const comeOut = useCommand('blind-out');
-  const turn = useCommand('spectacle-turned');
+  const goIn = useFactCommand('blind-in');
+  const comeOut = useFactCommand('blind-out');
+  const turn = useFactCommand('spectacle-turned');
+  const what = { subjectId: row.blindId, label: row.number };
   const [tagHung, setTagHung] = useState(false);
   const [photo, setPhoto] = useState<string | null>(null);
   const [remark, setRemark] = useState('');
@@ -26,11 +27,11 @@ export function BlindDialog({ row, step, onClose }: { row: BlindRow; step: Blind
   const done = { onSuccess: onClose };
   const send = () => {
     if (step === 'blind-in') {
-      goIn.mutate({ subjectId: row.blindId, payload: { tagHung, photo, remark: said } }, done);
+      goIn.mutate({ ...what, payload: { tagHung, photo, remark: said } }, done);
     } else if (step === 'blind-out') {
-      comeOut.mutate({ subjectId: row.blindId, payload: { photo, remark: said } }, done);
+      comeOut.mutate({ ...what, payload: { photo, remark: said } }, done);
     } else if (position !== '') {
-      turn.mutate({ subjectId: row.blindId, payload: { position, photo } }, done);
+      turn.mutate({ ...what, payload: { position, photo } }, done);
     }
   };
   return (

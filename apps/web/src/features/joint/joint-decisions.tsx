@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { newId } from '../../app/send-command.ts';
 import { useCommand } from '../../app/use-command.ts';
 import { useTrade } from '../../app/use-trade.ts';
+import { useFactCommand } from '../../offline/use-fact-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { RadioCards } from '../../ui/radio-cards.tsx';
 import { Select } from '../../ui/select.tsx';
@@ -22,7 +23,7 @@ const releasers = ['engineer', 'inspector', 'coordinator'] as const satisfies re
 export function HoldDialog({ page, onClose }: Props) {
   const text = useText('joint');
   const trade = useTrade();
-  const place = useCommand('hold-placed');
+  const place = useFactCommand('hold-placed');
   const [releasedBy, setReleasedBy] = useState<(typeof releasers)[number]>('engineer');
   return (
     <DecisionDialog
@@ -34,7 +35,7 @@ export function HoldDialog({ page, onClose }: Props) {
       onClose={onClose}
       onSend={({ reason }) =>
         place.mutate(
-          { subjectId: page.joint.jointId, payload: { holdId: newId(), reason, releasedBy } },
+          { subjectId: page.joint.jointId, label: page.joint.tag, payload: { holdId: newId(), reason, releasedBy } },
           { onSuccess: onClose },
         )
       }
@@ -87,7 +88,7 @@ export function ReleaseHoldDialog({ page, onClose }: Props) {
 /** Something to be put right: A before test or start-up, B before hand-over, C after. */
 export function PunchDialog({ page, onClose }: Props) {
   const text = useText('joint');
-  const raise = useCommand('punch-raised');
+  const raise = useFactCommand('punch-raised');
   const [category, setCategory] = useState<PunchCategory | ''>('');
   const [owner, setOwner] = useState('');
   return (
@@ -105,6 +106,8 @@ export function PunchDialog({ page, onClose }: Props) {
         raise.mutate(
           {
             subjectId: punchId,
+            label: page.joint.tag,
+            lane: page.joint.jointId,
             payload: {
               punchId,
               category,

@@ -7,6 +7,7 @@ import { useGo } from '../../app/use-go.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
+import { useKeepForLater } from '../../offline/use-keep-for-later.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
@@ -27,6 +28,7 @@ export function MyJointsPage() {
   const may = useMay();
   const shutdownId = useShutdownId();
   const { data } = useSuspenseQuery(myJointsQuery(shutdownId));
+  useKeepForLater(shutdownId, data.rows);
   const [typed, setTyped] = useState('');
   const found = searchMine(data.rows, typed);
   const groups = groupMine(found);

@@ -2,8 +2,8 @@ import type { PackPage } from '@seatwell/contract';
 import { useRef, useState } from 'react';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { newId } from '../../app/send-command.ts';
-import { useCommand } from '../../app/use-command.ts';
 import { useFormat } from '../../format/format-provider.tsx';
+import { useFactCommand } from '../../offline/use-fact-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { Checkbox } from '../../ui/checkbox.tsx';
@@ -28,8 +28,8 @@ export function PackReading({ pack, onRecorded }: { pack: PackPage; onRecorded: 
   const format = useFormat();
   const pressure = useReading('pressure');
   const temperature = useReading('temperature');
-  const reading = useCommand('test-reading');
-  const leak = useCommand('leak-found');
+  const reading = useFactCommand('test-reading');
+  const leak = useFactCommand('leak-found');
   const [read_MPa, setRead] = useState<number | null>(null);
   const [shownPressure, setShownPressure] = useState<number | undefined>();
   const [metal_C, setMetal] = useState<number | null>(null);
@@ -71,13 +71,14 @@ export function PackReading({ pack, onRecorded }: { pack: PackPage; onRecorded: 
     if (kept.current?.content !== content)
       kept.current = { content, eventId: newId(), readAt: new Date().toISOString() };
     const { eventId, readAt } = kept.current;
-    await reading.mutateAsync({ eventId, subjectId: pack.packId, payload: { readAt, ...said } });
+    await reading.mutateAsync({ eventId, subjectId: pack.packId, label: pack.number, payload: { readAt, ...said } });
     for (const member of outcome === 'leaks' ? leaks : []) {
       if (told.current.has(member.makeId)) continue;
       const punchId = punchIds.current.get(member.makeId) ?? newId();
       punchIds.current.set(member.makeId, punchId);
       await leak.mutateAsync({
         subjectId: member.jointId,
+        label: member.tag,
         makeId: member.makeId,
         payload: {
           when: 'test',

@@ -6,9 +6,9 @@ import { FormDialog } from '../../app/form-dialog.tsx';
 import { permitsQuery } from '../../app/reads.ts';
 import { sharedReason } from '../../app/shared-reason.ts';
 import { reasonAgainst } from '../../app/sign.ts';
-import { useCommand } from '../../app/use-command.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useFormat } from '../../format/format-provider.tsx';
+import { useFactCommand } from '../../offline/use-fact-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { Link } from '../../ui/link.tsx';
@@ -114,7 +114,7 @@ function Covered({ shutdownId, row }: { shutdownId: string; row: PermitRow }) {
 
 function WithdrawDialog({ permit, onClose }: { permit: PermitRow; onClose: () => void }) {
   const text = useText('permits');
-  const withdraw = useCommand('permit-withdrawn');
+  const withdraw = useFactCommand('permit-withdrawn');
   const [reason, setReason] = useState('');
   return (
     <FormDialog
@@ -124,7 +124,12 @@ function WithdrawDialog({ permit, onClose }: { permit: PermitRow; onClose: () =>
       missing={reason.trim() === '' ? text('reason-needed') : undefined}
       busy={withdraw.isPending}
       error={withdraw.error}
-      onSend={() => withdraw.mutate({ subjectId: permit.permitId, payload: { reason } }, { onSuccess: onClose })}
+      onSend={() =>
+        withdraw.mutate(
+          { subjectId: permit.permitId, label: permit.number, payload: { reason } },
+          { onSuccess: onClose },
+        )
+      }
       onClose={onClose}
     >
       <TextField label={text('reason')} lines={2} value={reason} onChange={setReason} />

@@ -5,8 +5,8 @@ import { FormDialog } from '../../app/form-dialog.tsx';
 import { JointField } from '../../app/joint-field.tsx';
 import { choicesQuery } from '../../app/reads.ts';
 import { newId } from '../../app/send-command.ts';
-import { useCommand } from '../../app/use-command.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
+import { useFactCommand } from '../../offline/use-fact-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Combobox } from '../../ui/combobox.tsx';
 import { RadioCards } from '../../ui/radio-cards.tsx';
@@ -21,7 +21,7 @@ export function RaisePunchDialog({ onClose }: { onClose: () => void }) {
   const text = useText('punch');
   const shutdownId = useShutdownId();
   const choices = useQuery(choicesQuery(shutdownId));
-  const raise = useCommand('punch-raised');
+  const raise = useFactCommand('punch-raised');
   const [punchId] = useState(newId);
   const [category, setCategory] = useState<PunchCategory | ''>('');
   const [what, setWhat] = useState('');
@@ -42,6 +42,8 @@ export function RaisePunchDialog({ onClose }: { onClose: () => void }) {
         raise.mutate(
           {
             subjectId: punchId,
+            label: what,
+            ...(subject === 'joint' ? { lane: id } : {}),
             payload: {
               punchId,
               category,

@@ -5,6 +5,7 @@ import { request } from '../../app/api-client.ts';
 import { BarePage } from '../../app/bare-page.tsx';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { sessionQuery } from '../../app/session.ts';
+import { clearEnded } from '../../app/session-end.ts';
 import { useGo } from '../../app/use-go.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -36,6 +37,7 @@ export function FirstVisitPage() {
         body: { siteName: site, timeZone, units, administrator: { name, company, email: email.trim(), password } },
       }),
     onSuccess: (me) => {
+      clearEnded();
       queries.setQueryData(sessionQuery.queryKey, me);
       go('/shutdowns', { replace: true });
     },

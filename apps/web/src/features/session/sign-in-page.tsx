@@ -6,6 +6,7 @@ import { request } from '../../app/api-client.ts';
 import { BarePage } from '../../app/bare-page.tsx';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { sessionQuery } from '../../app/session.ts';
+import { clearEnded } from '../../app/session-end.ts';
 import { useGo } from '../../app/use-go.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -25,6 +26,7 @@ export function SignInPage() {
     mutationFn: () => request<Me>('/session', { method: 'POST', body: { email: email.trim(), password } }),
     onSuccess: (me) => {
       queries.clear();
+      clearEnded();
       queries.setQueryData(sessionQuery.queryKey, me);
       go(back ?? '/', { replace: true });
     },

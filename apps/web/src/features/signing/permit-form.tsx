@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { newId } from '../../app/send-command.ts';
-import { useCommand } from '../../app/use-command.ts';
+import { useFactCommand } from '../../offline/use-fact-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
@@ -19,7 +19,7 @@ export function PermitForm(props: { rows: readonly SignRow[]; onRecorded: (permi
   const [number, setNumber] = useState('');
   const [isolation, setIsolation] = useState('');
   const [hours, setHours] = useState<number | undefined>();
-  const command = useCommand('permit-recorded');
+  const command = useFactCommand('permit-recorded');
   let missing: string | undefined;
   if (props.rows.length === 0) missing = text('none-ticked');
   else if (number.trim() === '') missing = text('missing-permit-number');
@@ -30,6 +30,7 @@ export function PermitForm(props: { rows: readonly SignRow[]; onRecorded: (permi
     command.mutate(
       {
         subjectId: permitId,
+        label: number.trim(),
         payload: {
           permitId,
           number: number.trim(),

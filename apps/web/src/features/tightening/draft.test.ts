@@ -1,12 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  type DraftAction,
-  emptyDraft,
-  nextPosition,
-  type RunningPass,
-  reduceDraft,
-  type TighteningDraft,
-} from './draft.ts';
+import { type DraftAction, nextPosition, noTaps, type RunningPass, reduceTaps, type Taps } from './draft.ts';
 import { finalRound, finishedPass, interruptedPass } from './facts.ts';
 
 const running: RunningPass = {
@@ -22,8 +15,7 @@ const running: RunningPass = {
 };
 const steps = [[1], [3], [2], [4]];
 const said = (eventId: string) => ({ eventId, at: '2027-03-09T07:20:00.000Z', clockOffset_ms: 120 });
-const through = (actions: readonly DraftAction[], from: TighteningDraft = emptyDraft) =>
-  actions.reduce(reduceDraft, from);
+const through = (actions: readonly DraftAction[], from: Taps = noTaps) => actions.reduce(reduceTaps, from);
 const begin: DraftAction = { kind: 'begin', running };
 const done: DraftAction = { kind: 'step-done', stepCount: 4 };
 
@@ -43,7 +35,7 @@ describe('taps on the tightening view', () => {
   });
 
   test('people and tools of a pass are offered for the next one', () => {
-    const after = through([begin, done, { kind: 'said', fact: finishedPass(running, steps, said('e1')) }]);
+    const after = through([begin, done, { kind: 'drop' }]);
     expect(after.running).toBeNull();
     expect(after.lastPerformedBy).toEqual(['theo', 'mara']);
     expect(after.lastTools?.toolId).toBe('tw-1');
@@ -52,25 +44,7 @@ describe('taps on the tightening view', () => {
 
 describe('what waits to be sent', () => {
   const pass = (number: number, id: string) => finishedPass({ ...running, pass: number }, steps, said(id));
-  const two = through([
-    { kind: 'said', fact: pass(1, 'e1') },
-    { kind: 'said', fact: pass(2, 'e2') },
-  ]);
-
-  test('keeps its order, and leaves when it is recorded', () => {
-    expect(two.waiting.map((fact) => fact.eventId)).toEqual(['e1', 'e2']);
-    expect(reduceDraft(two, { kind: 'recorded', eventId: 'e1' }).waiting.map((fact) => fact.eventId)).toEqual(['e2']);
-  });
-
-  test('withdrawing a fact takes with it what was done on top of it', () => {
-    expect(reduceDraft(two, { kind: 'withdrawn', eventId: 'e1' }).waiting).toEqual([]);
-    expect(reduceDraft(two, { kind: 'withdrawn', eventId: 'e2' }).waiting.map((fact) => fact.eventId)).toEqual(['e1']);
-  });
-
-  test('said to be already done, it is sent as such under the same id', () => {
-    const [first, second] = reduceDraft(two, { kind: 'already-done', eventId: 'e1' }).waiting;
-    expect([first?.eventId, first?.alreadyDone, second?.alreadyDone]).toEqual(['e1', true, false]);
-  });
+  const two = [pass(1, 'e1'), pass(2, 'e2')];
 
   test('an interrupted pass says the last bolt in the numbers on the flange, and how many', () => {
     const left = interruptedPass({ ...running, stepsDone: 2 }, steps, 'End of shift', said('e1')).payload;
@@ -93,7 +67,7 @@ describe('what waits to be sent', () => {
     });
 
     test('on top of the record, what this device has done', () => {
-      expect(nextPosition(recorded, two.waiting, procedure)).toEqual({ kind: 'pass', pass: 3, repeats: false });
+      expect(nextPosition(recorded, two, procedure)).toEqual({ kind: 'pass', pass: 3, repeats: false });
       expect(nextPosition(recorded, [pass(3, 'e3')], procedure)?.kind).toBe('final-round');
       expect(nextPosition(recorded, [pass(3, 'e3')], { passCount: 3, finalRound: false })).toBeNull();
     });

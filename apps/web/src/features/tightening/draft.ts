@@ -1,4 +1,4 @@
-import type { CommandAnswer, ShutdownPayload, ToolSetting } from '@seatwell/contract';
+import type { ShutdownPayload, ToolSetting } from '@seatwell/contract';
 
 /** What is tightened: a pass of the procedure, the final round, or the relaxation pass. */
 export type RoundKind = 'pass' | 'final-round' | 'relaxation';
@@ -41,20 +41,23 @@ export interface WaitingFact {
   readonly alreadyDone: boolean;
 }
 
-/** What the device keeps of the tightening of one make. */
-export interface TighteningDraft {
-  readonly v: 1;
+/** Taps on this device, and what is offered again. */
+export interface Taps {
+  readonly v: 2;
   readonly running: RunningPass | null;
-  readonly waiting: readonly WaitingFact[];
   /** offered again for the next pass */
   readonly lastPerformedBy: readonly string[];
   readonly lastTools: ToolsUsed | null;
 }
 
-export const emptyDraft: TighteningDraft = {
-  v: 1,
+/** What the device keeps of the tightening of one make: the taps, and what the outbox has still to send. */
+export interface TighteningDraft extends Taps {
+  readonly waiting: readonly WaitingFact[];
+}
+
+export const noTaps: Taps = {
+  v: 2,
   running: null,
-  waiting: [],
   lastPerformedBy: [],
   lastTools: null,
 };
@@ -64,17 +67,13 @@ export type DraftAction =
   | { readonly kind: 'step-done'; readonly stepCount: number }
   | { readonly kind: 'undo' }
   | { readonly kind: 'round-again' }
-  | { readonly kind: 'drop' }
-  | { readonly kind: 'said'; readonly fact: WaitingFact }
-  | { readonly kind: 'recorded'; readonly eventId: string }
-  | { readonly kind: 'withdrawn'; readonly eventId: string }
-  | { readonly kind: 'already-done'; readonly eventId: string };
+  | { readonly kind: 'drop' };
 
-const withRunning = (draft: TighteningDraft, change: (running: RunningPass) => RunningPass): TighteningDraft =>
+const withRunning = (draft: Taps, change: (running: RunningPass) => RunningPass): Taps =>
   draft.running ? { ...draft, running: change(draft.running) } : draft;
 
-/** The next state of the draft; what makes no sense changes nothing. */
-export function reduceDraft(draft: TighteningDraft, action: DraftAction): TighteningDraft {
+/** The next state of the taps; what makes no sense changes nothing. */
+export function reduceTaps(draft: Taps, action: DraftAction): Taps {
   switch (action.kind) {
     case 'begin':
       return {
@@ -94,20 +93,6 @@ export function reduceDraft(draft: TighteningDraft, action: DraftAction): Tighte
       return withRunning(draft, (running) => ({ ...running, stepsDone: 0, rounds: running.rounds + 1 }));
     case 'drop':
       return { ...draft, running: null };
-    case 'said':
-      return { ...draft, running: null, waiting: [...draft.waiting, action.fact] };
-    case 'recorded':
-      return { ...draft, waiting: draft.waiting.filter((fact) => fact.eventId !== action.eventId) };
-    // What follows a withdrawn fact was said on top of it: it goes too.
-    case 'withdrawn': {
-      const from = draft.waiting.findIndex((fact) => fact.eventId === action.eventId);
-      return from < 0 ? draft : { ...draft, waiting: draft.waiting.slice(0, from) };
-    }
-    case 'already-done':
-      return {
-        ...draft,
-        waiting: draft.waiting.map((fact) => (fact.eventId === action.eventId ? { ...fact, alreadyDone: true } : fact)),
-      };
   }
 }
 
@@ -139,6 +124,3 @@ export function nextPosition(
   if (pass < procedure.passCount) return { kind: 'pass', pass: pass + 1, repeats: false };
   return procedure.finalRound ? { kind: 'final-round', pass: pass + 1, repeats: false } : null;
 }
-
-/** Whether an answer says that the fact was kept for review and not applied. */
-export const isInReview = (answer: CommandAnswer): boolean => answer.disposition === 'needs-review';

@@ -1,51 +1,40 @@
+import { ApiProblem } from '../../app/api-problem.ts';
 import { useFormat } from '../../format/format-provider.tsx';
+import { outbox } from '../../offline/outbox.ts';
+import type { QueuedFact } from '../../offline/queued-fact.ts';
+import { useOutbox } from '../../offline/use-outbox.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { FactProblem } from '../work/fact-problem.tsx';
-import type { DraftAction, TighteningDraft } from './draft.ts';
 import styles from './tightening.module.css';
-import type { Sender } from './use-sender.ts';
-
-export interface SendStateProps {
-  readonly draft: TighteningDraft;
-  readonly sender: Sender;
-  readonly kept: boolean;
-  readonly change: (action: DraftAction) => void;
-}
 
 /** Whether what was done has reached the record, and what to do where it was refused. */
-export function SendState({ draft, sender, kept, change }: SendStateProps) {
+export function SendState({ facts, kept }: { facts: readonly QueuedFact[]; kept: boolean }) {
   const text = useText('tightening');
   const format = useFormat();
-  const [first] = draft.waiting;
-  if (sender.state === 'refused' && first) {
+  const { sending, silent, kept: outboxKept } = useOutbox();
+  const refused = facts.find((fact) => fact.state === 'refused');
+  if (refused?.problem) {
     return (
       <div className={styles.setup}>
         <FactProblem
-          error={sender.error}
-          onKeepForReview={() => change({ kind: 'already-done', eventId: first.eventId })}
+          error={new ApiProblem(refused.problem)}
+          onKeepForReview={() => void outbox.sendAsAlreadyDone(refused.eventId)}
         />
         <p>{text('withdraw-means')}</p>
-        <Button
-          onClick={() => {
-            sender.clear();
-            change({ kind: 'withdrawn', eventId: first.eventId });
-          }}
-        >
-          {text('withdraw')}
-        </Button>
+        <Button onClick={() => void outbox.withdraw(refused.eventId)}>{text('withdraw')}</Button>
       </div>
     );
   }
   return (
     <div role="status" className={styles.pass}>
-      {sender.state === 'no-answer' && (
+      {facts.length > 0 && silent && (
         <p className={styles.waiting}>
-          {text('waiting-to-send', { count: draft.waiting.length, facts: format.count(draft.waiting.length) })}
+          {text('waiting-to-send', { count: facts.length, facts: format.count(facts.length) })}
         </p>
       )}
-      {sender.state === 'sending' && <p className={styles.soft}>{text('sending')}</p>}
-      {!kept && <p className={styles.waiting}>{text('not-kept')}</p>}
+      {facts.length > 0 && sending && <p className={styles.soft}>{text('sending')}</p>}
+      {!(kept && outboxKept) && <p className={styles.waiting}>{text('not-kept')}</p>}
     </div>
   );
 }

@@ -1,16 +1,15 @@
 import { passCountOf } from '@seatwell/workflow';
 import { useSuspenseQuery } from '@tanstack/react-query';
-import { useCallback } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { clockOffset_ms } from '../../app/clock-offset.ts';
 import { toolsQuery } from '../../app/reads.ts';
 import { newId } from '../../app/send-command.ts';
 import { useGo } from '../../app/use-go.ts';
 import { useTrade } from '../../app/use-trade.ts';
+import { useQueuedOn } from '../../offline/use-outbox.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
 import { Link } from '../../ui/link.tsx';
-import { useAnnouncer } from '../../ui/toast.tsx';
 import { useDocumentTitle } from '../../ui/use-document-title.ts';
 import { type Job, useJob } from '../work/job.ts';
 import { nextPosition, type Position, type TighteningDraft, type WaitingFact } from './draft.ts';
@@ -22,7 +21,6 @@ import { SetupPanel } from './setup-panel.tsx';
 import styles from './tightening.module.css';
 import { useDraft } from './use-draft.ts';
 import { usePlan } from './use-plan.ts';
-import { useSender } from './use-sender.ts';
 import { useWakeLock } from './use-wake-lock.ts';
 
 /** Tightening one joint, full screen. */
@@ -37,15 +35,12 @@ function Tightening({ job }: { job: Job }) {
   const text = useText('tightening');
   const go = useGo();
   const trade = useTrade();
-  const { toast } = useAnnouncer();
   useDocumentTitle(job.joint.tag);
   const { data: tools } = useSuspenseQuery(toolsQuery);
-  const { draft, change, kept } = useDraft(job.make.makeId);
+  const { draft, change, say, facts: unsent, kept } = useDraft(job);
   const plan = usePlan(job);
-  const onReview = useCallback(() => toast({ message: text('kept-for-review') }), [toast, text]);
-  const subject = { shutdownId: job.shutdownId, jointId: job.joint.jointId, makeId: job.make.makeId };
-  const sender = useSender(subject, draft, change, onReview);
-  const position = positionOf(job, draft);
+  const onJoint = useQueuedOn(job.joint.jointId);
+  const position = positionOf(job, draft, onJoint.findLast((fact) => !unsent.includes(fact))?.type === 'nipped-up');
   const { running } = draft;
   const fits =
     running !== null && position !== null && running.kind === position.kind && running.pass === position.pass;
@@ -54,7 +49,6 @@ function Tightening({ job }: { job: Job }) {
   const round = running?.kind === 'pass' ? plan?.plan?.passes[running.pass - 1] : plan?.plan?.round;
   const steps = round?.steps ?? [];
   const said = () => ({ eventId: newId(), at: new Date().toISOString(), clockOffset_ms: clockOffset_ms() });
-  const say = (fact: WaitingFact) => change({ kind: 'said', fact });
   const back = addresses.work(job.shutdownId, job.joint.jointId);
   const finish = (nutsMoved: number) => {
     if (!running) return;
@@ -88,7 +82,7 @@ function Tightening({ job }: { job: Job }) {
         </Link>
       </header>
       <div className={styles.inner}>
-        <SendState draft={draft} sender={sender} kept={kept} change={change} />
+        <SendState facts={unsent} kept={kept} />
       </div>
       {plan === null || plan.refusal !== null || plan.plan === null ? (
         <NotToTighten job={job} reason={plan?.refusal ?? text('missing-procedure')} />
@@ -124,10 +118,12 @@ function Tightening({ job }: { job: Job }) {
   );
 }
 
-function positionOf(job: Job, draft: TighteningDraft): Position | null {
+function positionOf(job: Job, draft: TighteningDraft, nippedUpHere: boolean): Position | null {
   const { procedure } = job.state;
   if (!procedure) return null;
-  const next = nextPosition(job.make.restartFrom, unrecorded(job, draft.waiting), {
+  // Nipped up on this device, and not yet in the record: tightening begins.
+  const recorded = job.make.restartFrom ?? (nippedUpHere ? { pass: 1, finalRound: false, repeats: false } : null);
+  const next = nextPosition(recorded, unrecorded(job, draft.waiting), {
     passCount: passCountOf(job.state),
     finalRound: procedure.finalRound,
   });

@@ -32,7 +32,7 @@ export function CheckTask({ job, level, onDone }: { job: Job; level: OwnLevel; o
   const [reason, setReason] = useState('');
   const [signing, setSigning] = useState(false);
   const problem = useRulesProblem();
-  const fact = useFact('checked', { jointId: job.joint.jointId, makeId: job.make.makeId }, () => {
+  const fact = useFact('checked', { ...job.joint, makeId: job.make.makeId }, () => {
     setSigning(false);
     onDone();
   });

@@ -33,7 +33,7 @@ export function FacesTask({ job, onDone }: { job: Job; onDone: () => void }) {
   const [remark, setRemark] = useState('');
   const [by, setBy] = useState<readonly string[]>(job.people.slice(0, 1).map((each) => each.personId));
   const photos = usePhotos();
-  const fact = useFact('faces-inspected', { jointId: joint.jointId, makeId: job.make.makeId }, onDone);
+  const fact = useFact('faces-inspected', { ...joint, makeId: job.make.makeId }, onDone);
 
   const accepted = faces.every((face) => face.accepted === 'yes') && boltingOk === 'yes';
   const rejected = faces.some((face) => face.accepted === 'no') || boltingOk === 'no';

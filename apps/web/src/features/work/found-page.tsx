@@ -36,8 +36,10 @@ export function FoundPage() {
   const [rating, setRating] = useState('');
   const [remark, setRemark] = useState('');
   const photos = usePhotos();
-  const fact = useFact('joint-found', { jointId: ids.jointId, makeId: null }, () =>
-    go(addresses.joint(shutdownId, ids.jointId)),
+  const subject = { jointId: ids.jointId, makeId: null, tag: number.trim() };
+  const fact = useFact('joint-found', subject, ({ disposition }) =>
+    // Without signal the joint has no page yet.
+    go(disposition === 'waiting' ? addresses.myJoints(shutdownId) : addresses.joint(shutdownId, ids.jointId)),
   );
   let missing: string | undefined;
   if (number.trim() === '') missing = text('missing-number');

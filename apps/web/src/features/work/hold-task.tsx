@@ -22,7 +22,7 @@ export function HoldTask({ job, onDone }: { job: Job; onDone: () => void }) {
   const [holdId] = useState(newId);
   const [reason, setReason] = useState('');
   const [releasedBy, setReleasedBy] = useState<(typeof releasers)[number] | ''>('');
-  const fact = useFact('hold-placed', { jointId: job.joint.jointId, makeId: null }, onDone);
+  const fact = useFact('hold-placed', { ...job.joint, makeId: null }, onDone);
   const mayNot = reasonAgainst(job.page.actions, 'hold-placed');
   let missing = mayNot;
   if (missing === undefined && reason.trim() === '') missing = text('missing-reason');

@@ -25,7 +25,7 @@ export function LeakTask({ job, onDone }: { job: Job; onDone: () => void }) {
   const [underPressure, setUnderPressure] = useState(true);
   const [remark, setRemark] = useState('');
   const [punchId] = useState(newId);
-  const fact = useFact('leak-found', { jointId: job.joint.jointId, makeId: job.make.makeId }, onDone);
+  const fact = useFact('leak-found', { ...job.joint, makeId: job.make.makeId }, onDone);
   let missing: string | undefined;
   if (when === '') missing = text('missing-leak-when');
   else if (remark.trim() === '') missing = text('missing-leak-remark');

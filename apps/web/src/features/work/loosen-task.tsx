@@ -22,7 +22,7 @@ export function LoosenTask({ job, onDone }: { job: Job; onDone: () => void }) {
   const [bolts, setBolts] = useState('');
   const [reason, setReason] = useState('');
   const [by, setBy] = useState<readonly string[]>(job.people.slice(0, 1).map((each) => each.personId));
-  const fact = useFact('loosened', { jointId: job.joint.jointId, makeId: job.make.makeId }, onDone);
+  const fact = useFact('loosened', { ...job.joint, makeId: job.make.makeId }, onDone);
   const numbers = extent === 'some' ? (boltNumbers(bolts, count) ?? []) : [];
   let missing: string | undefined;
   if (!cautionRead) missing = text('missing-caution');

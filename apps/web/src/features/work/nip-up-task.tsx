@@ -23,7 +23,7 @@ export function NipUpTask({ job, onDone }: { job: Job; onDone: () => void }) {
   const [form, setForm] = useState(blankNipUp);
   const [by, setBy] = useState<readonly string[]>(job.people.slice(0, 1).map((each) => each.personId));
   const photos = usePhotos();
-  const fact = useFact('nipped-up', { jointId: job.joint.jointId, makeId: job.make.makeId }, onDone);
+  const fact = useFact('nipped-up', { ...job.joint, makeId: job.make.makeId }, onDone);
   const off = mismatches(form, wanted);
   const lack = nipUpLack(form, form.batch.trim() !== '' || photos.photos.length > 0);
   const change = (more: Partial<typeof form>) => setForm((current) => ({ ...current, ...more }));

@@ -30,7 +30,7 @@ export function OpenTask({ job, onDone }: { job: Job; onDone: () => void }) {
   const [by, setBy] = useState<readonly string[]>(job.people.slice(0, 1).map((each) => each.personId));
   const [remark, setRemark] = useState('');
   const photos = usePhotos();
-  const fact = useFact('opened', { jointId: job.joint.jointId, makeId: job.make.makeId }, onDone);
+  const fact = useFact('opened', { ...job.joint, makeId: job.make.makeId }, onDone);
 
   const change = (index: 0 | 1, check: Check) => setChecks(index === 0 ? [check, checks[1]] : [checks[0], check]);
   const named = checks.filter((check) => check.personId !== '' && check.how.trim() !== '');

@@ -40,7 +40,7 @@ export function PaperPassTask({ job, from, onDone }: { job: Job; from: FromPaper
   const timeZone = useCurrentShutdown()?.timeZone ?? 'UTC';
   const { data: tools } = useSuspenseQuery(toolsQuery);
   const plan = usePlan(job);
-  const subject = { jointId: job.joint.jointId, makeId: job.make.makeId };
+  const subject = { ...job.joint, makeId: job.make.makeId };
   const facts = {
     pass: useFact('pass-recorded', subject, onDone),
     round: useFact('final-round-recorded', subject, onDone),

@@ -9,6 +9,7 @@ import type { usePhotos } from './use-photos.ts';
 export function PhotoField(props: { label: string; hint?: string; photos: ReturnType<typeof usePhotos> }) {
   const { label, hint, photos } = props;
   const text = useText('work');
+  const waits = useText('offline');
   const problem = useRulesProblem()(photos.error);
   return (
     <>
@@ -19,6 +20,7 @@ export function PhotoField(props: { label: string; hint?: string; photos: Return
         onAdd={photos.add}
         onRemove={photos.remove}
       />
+      {photos.here && <p>{waits('photo-kept')}</p>}
       {problem && <Problem problem={problem} actions={<Button onClick={photos.again}>{text('send-again')}</Button>} />}
     </>
   );

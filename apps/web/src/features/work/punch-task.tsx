@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { newId } from '../../app/send-command.ts';
-import { useCommand } from '../../app/use-command.ts';
+import { useFactCommand } from '../../offline/use-fact-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { RadioCards } from '../../ui/radio-cards.tsx';
@@ -16,12 +16,13 @@ const categories = ['A', 'B', 'C'] as const;
 /** Something is to be put right: a punch item against the joint. */
 export function PunchTask({ job, onDone }: { job: Job; onDone: () => void }) {
   const text = useText('work');
+  const waits = useText('offline');
   const { toast } = useAnnouncer();
   const [punchId] = useState(newId);
   const [category, setCategory] = useState<(typeof categories)[number] | ''>('');
   const [words, setWords] = useState('');
   const [owner, setOwner] = useState('');
-  const command = useCommand('punch-raised');
+  const command = useFactCommand('punch-raised');
   let missing: string | undefined;
   if (category === '') missing = text('missing-category');
   else if (words.trim() === '') missing = text('missing-punch-text');
@@ -30,6 +31,8 @@ export function PunchTask({ job, onDone }: { job: Job; onDone: () => void }) {
     command.mutate(
       {
         subjectId: punchId,
+        label: job.joint.tag,
+        lane: job.joint.jointId,
         payload: {
           punchId,
           category,
@@ -41,8 +44,8 @@ export function PunchTask({ job, onDone }: { job: Job; onDone: () => void }) {
         },
       },
       {
-        onSuccess: () => {
-          toast({ message: text('recorded') });
+        onSuccess: ({ disposition }) => {
+          toast({ message: disposition === 'waiting' ? waits('kept-here') : text('recorded') });
           onDone();
         },
       },

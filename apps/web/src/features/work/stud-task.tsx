@@ -19,7 +19,7 @@ export function StudTask({ job, onDone }: { job: Job; onDone: () => void }) {
   const [grade, setGrade] = useState(job.state.fitted?.boltGrade ?? '');
   const [reason, setReason] = useState('');
   const [by, setBy] = useState<readonly string[]>(job.people.slice(0, 1).map((each) => each.personId));
-  const fact = useFact('stud-replaced', { jointId: job.joint.jointId, makeId: job.make.makeId }, onDone);
+  const fact = useFact('stud-replaced', { ...job.joint, makeId: job.make.makeId }, onDone);
   const numbers = boltNumbers(bolts, count) ?? [];
   let missing: string | undefined;
   if (numbers.length === 0) missing = text('missing-bolts');

@@ -6,9 +6,9 @@ import { crewsQuery, proceduresQuery } from '../../app/reads.ts';
 import { newId } from '../../app/send-command.ts';
 import { useMe } from '../../app/session.ts';
 import { reasonAgainst } from '../../app/sign.ts';
-import { useCommand } from '../../app/use-command.ts';
 import { useGo } from '../../app/use-go.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
+import { useFactCommand } from '../../offline/use-fact-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { Checkbox } from '../../ui/checkbox.tsx';
@@ -27,6 +27,7 @@ export function TalkPage() {
   const go = useGo();
   const me = useMe();
   const { toast } = useAnnouncer();
+  const waits = useText('offline');
   const shutdownId = useShutdownId();
   const asked = (useSearch({ strict: false }) as { procedure?: string }).procedure;
   const { data: procedures } = useSuspenseQuery(proceduresQuery);
@@ -37,7 +38,7 @@ export function TalkPage() {
   const [crewId, setCrewId] = useState(own.length === 1 ? (own[0]?.crewId ?? '') : '');
   const [attended, setAttended] = useState<ReadonlySet<string>>(new Set());
   const [talkId] = useState(newId);
-  const command = useCommand('talk-held');
+  const command = useFactCommand('talk-held');
   const procedure = offered.find((row) => row.contentHash === key);
   const crew = crews.rows.find((each) => each.crewId === crewId);
   const persons = crew?.persons ?? [];
@@ -53,6 +54,7 @@ export function TalkPage() {
     command.mutate(
       {
         subjectId: talkId,
+        label: procedure.code,
         payload: {
           talkId,
           procedureId: procedure.procedureId,
@@ -66,8 +68,8 @@ export function TalkPage() {
         },
       },
       {
-        onSuccess: () => {
-          toast({ message: text('recorded') });
+        onSuccess: ({ disposition }) => {
+          toast({ message: disposition === 'waiting' ? waits('kept-here') : text('recorded') });
           go(addresses.myJoints(shutdownId));
         },
       },

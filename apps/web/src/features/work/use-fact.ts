@@ -1,6 +1,6 @@
-import type { CommandAnswer, ShutdownEventType, ShutdownPayload } from '@seatwell/contract';
+import type { ShutdownEventType, ShutdownPayload } from '@seatwell/contract';
 import { useState } from 'react';
-import { useCommand } from '../../app/use-command.ts';
+import { type FactAnswer, useFactCommand } from '../../offline/use-fact-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { useAnnouncer } from '../../ui/toast.tsx';
 import { useFromPaper } from './paper-form.tsx';
@@ -23,24 +23,32 @@ export interface Fact<Payload> {
 /** Records a fact about a joint and says what became of it. */
 export function useFact<T extends ShutdownEventType>(
   type: T,
-  subject: { readonly jointId: string; readonly makeId: string | null },
-  onDone: (answer: CommandAnswer) => void,
+  subject: {
+    readonly jointId: string;
+    readonly makeId: string | null;
+    readonly tag: string;
+    /** what the fact is about, where that is not the joint itself */
+    readonly subjectId?: string;
+  },
+  onDone: (answer: FactAnswer) => void,
 ): Fact<ShutdownPayload<T>> {
   const text = useText('work');
+  const waits = useText('offline');
   const { toast, announce } = useAnnouncer();
-  const command = useCommand(type);
+  const command = useFactCommand(type);
   const paper = useFromPaper();
   const [last, setLast] = useState<{ payload: ShutdownPayload<T>; options: FactOptions } | null>(null);
 
   const send = (payload: ShutdownPayload<T>, options: FactOptions, alreadyDone: boolean) => {
     setLast({ payload, options });
+    const { jointId, makeId, tag, subjectId = jointId } = subject;
     command.mutate(
-      { subjectId: subject.jointId, makeId: subject.makeId, payload, alreadyDone, ...options, ...paper },
+      { subjectId, makeId, label: tag, lane: jointId, payload, alreadyDone, ...options, ...paper },
       {
         onSuccess: (answer) => {
           // The screen itself shows the next stage; only what does not move on needs words that stay.
-          if (answer.disposition === 'needs-review') toast({ message: text('kept-for-review') });
-          else announce(text('recorded'));
+          if (answer.disposition === 'waiting') toast({ message: waits('kept-here') });
+          else if (answer.disposition === 'applied') announce(text('recorded'));
           onDone(answer);
         },
       },

@@ -2,6 +2,8 @@ import { useSearch } from '@tanstack/react-router';
 import { lazy, Suspense } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { useGo } from '../../app/use-go.ts';
+import { QueuedNotice } from '../../offline/queued-notice.tsx';
+import { useQueuedOn } from '../../offline/use-outbox.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { EmptyState } from '../../ui/empty-state.tsx';
 import { Link } from '../../ui/link.tsx';
@@ -17,7 +19,8 @@ import { OpenTask } from './open-task.tsx';
 import { PaperForm, useFromPaper } from './paper-form.tsx';
 import { PunchTask } from './punch-task.tsx';
 import { StudTask } from './stud-task.tsx';
-import { besideThePlan, type TaskName, taskFor, taskNamed } from './tasks.ts';
+import { taskAhead } from './task-ahead.ts';
+import { besideThePlan, type TaskName, taskNamed } from './tasks.ts';
 import { TightenLink } from './tighten-link.tsx';
 import { WaitingNotice } from './waiting-notice.tsx';
 import styles from './work.module.css';
@@ -28,21 +31,29 @@ const PaperPassTask = lazy(() => import('./paper-pass-task.tsx').then((m) => ({ 
 export function WorkPage() {
   const text = useText('work');
   const job = useJob();
-  const asked = taskNamed((useSearch({ strict: false }) as { do?: string }).do);
-  const go = useGo();
   if (!job) return <EmptyState title={text('no-make')}>{text('no-make-detail')}</EmptyState>;
 
-  const task = asked ?? taskFor(job.make);
+  return <Work key={job.make.makeId} job={job} />;
+}
+
+function Work({ job }: { job: Job }) {
+  const text = useText('work');
+  const asked = taskNamed((useSearch({ strict: false }) as { do?: string }).do);
+  const go = useGo();
+  const queued = useQueuedOn(job.joint.jointId);
+  const ahead = taskAhead(job.make, queued);
+  const task = asked ?? ahead;
   const done = () => go(addresses.work(job.shutdownId, job.joint.jointId), { replace: true });
   return (
     <div className={styles.page}>
       <JointHead job={job} task={text(task === null ? 'task-none' : `task-${task}`)} />
+      <QueuedNotice facts={queued} />
       {task !== null && <h2>{text(`task-${task}`)}</h2>}
       {/* A new stage is a new form: nothing typed for the one before stays in it. */}
       <PaperForm key={`${job.make.makeId} ${job.make.stage} ${task}`} possible={task !== null} now={job.page.now}>
         <Task task={task} job={job} onDone={done} />
       </PaperForm>
-      <Beside job={job} task={task} />
+      <Beside job={job} task={task} ahead={ahead} />
     </div>
   );
 }
@@ -86,20 +97,19 @@ function Tightening({ job, onDone }: { job: Job; onDone: () => void }) {
 }
 
 /** What can happen at any time beside the plan. */
-function Beside({ job, task }: { job: Job; task: TaskName | null }) {
+function Beside({ job, task, ahead }: { job: Job; task: TaskName | null; ahead: TaskName | null }) {
   const text = useText('work');
   const address = (name?: string) => addresses.work(job.shutdownId, job.joint.jointId, { do: name });
   const fits = (event: string | null) =>
     event === null || job.make.actions.some((action) => action.type === event && action.allowed);
   const offered = besideThePlan.filter((each) => each.task !== task && fits(each.event));
-  const planned = taskFor(job.make);
   return (
     <nav aria-label={text('beside')}>
       <h2>{text('beside')}</h2>
       <ul className={styles.more}>
-        {planned !== task && (
+        {ahead !== task && (
           <li>
-            <Link href={address()}>{text(planned === null ? 'back-to-joint-state' : `task-${planned}`)}</Link>
+            <Link href={address()}>{text(ahead === null ? 'back-to-joint-state' : `task-${ahead}`)}</Link>
           </li>
         )}
         {offered.map((each) => (

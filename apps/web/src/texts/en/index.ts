@@ -10,6 +10,7 @@ export { default as import } from './import.json';
 export { default as joint } from './joint.json';
 export { default as jointForm } from './joint-form.json';
 export { default as mine } from './mine.json';
+export { default as offline } from './offline.json';
 export { default as operating } from './operating.json';
 export { default as packs } from './packs.json';
 export { default as people } from './people.json';
