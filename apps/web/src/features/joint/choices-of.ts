@@ -1,33 +1,28 @@
-import { type ShutdownEventType, shutdownPayloads } from '@seatwell/contract';
+import { checkingLevels, gasketFamilies, makePurposes } from '../../app/trade-lists.ts';
 
-/** The parts of a schema that are looked through here. */
-interface Schema {
-  readonly def?: { readonly type: string; readonly innerType?: Schema; readonly element?: Schema };
-  readonly shape?: Readonly<Record<string, Schema>>;
-  readonly options?: readonly unknown[];
-}
+const conditions = ['clean', 'light-marks', 'scored', 'corroded', 'damaged'] as const;
+const boltingConditions = ['new', 'reused'] as const;
 
-const WRAPPING = new Set(['nullable', 'optional', 'default', 'readonly', 'prefault', 'nonoptional']);
-
-function within(schema: Schema | undefined, part: string | number): Schema | undefined {
-  const inner = unwrapped(schema);
-  return typeof part === 'number' ? inner?.def?.element : inner?.shape?.[part];
-}
-
-function unwrapped(schema: Schema | undefined): Schema | undefined {
-  let inner = schema;
-  while (inner?.def && WRAPPING.has(inner.def.type)) inner = inner.def.innerType;
-  return inner;
-}
+/**
+ * Codes that may stand at a place of a fact, lists written as `*`. The contract says the same (its test compares
+ * them); its schemas themselves are too much for a phone to load.
+ */
+export const CHOICES: Readonly<Record<string, readonly string[]>> = {
+  'faces-inspected faces.*.condition': conditions,
+  'faces-inspected bolting.condition': boltingConditions,
+  'nipped-up gasket.family': gasketFamilies,
+  'nipped-up gasket.purpose': makePurposes,
+  'nipped-up bolting.condition': boltingConditions,
+  'pass-recorded outcome': ['finished', 'interrupted'],
+  'loosened extent': ['some', 'all'],
+  'leak-found when': ['test', 'start-up', 'service'],
+  'checked level': checkingLevels,
+  'checked outcome': ['accepted', 'rejected'],
+};
 
 /**
  * The codes that the contract allows at a place of an event's payload.
  * @returns undefined where anything may be written
  */
-export function choicesOf(type: string, path: readonly (string | number)[]): readonly string[] | undefined {
-  if (!Object.hasOwn(shutdownPayloads, type)) return undefined;
-  const root = shutdownPayloads[type as ShutdownEventType] as unknown as Schema;
-  const schema = unwrapped(path.reduce<Schema | undefined>(within, root));
-  if (schema?.def?.type !== 'enum') return undefined;
-  return schema.options?.filter((option): option is string => typeof option === 'string');
-}
+export const choicesOf = (type: string, path: readonly (string | number)[]): readonly string[] | undefined =>
+  CHOICES[`${type} ${path.map((part) => (typeof part === 'number' ? '*' : part)).join('.')}`];
