@@ -9,7 +9,7 @@ import {
 } from '@seatwell/contract';
 import type { JointState, RegisterField, RegisterValues, RowReading } from '@seatwell/workflow';
 import { uuidv7 } from 'uuidv7';
-import { shownMake } from '../joints/project-joints.ts';
+import { shownMake } from '../joints/shown-make.ts';
 import { type DescribedJoint, describeJoint, differencesOf } from './described-joint.ts';
 import type { Placed } from './named-things.ts';
 import { specificationFrom } from './specification-from-row.ts';

@@ -12,6 +12,7 @@ import {
   type SheetRow,
 } from '@seatwell/workflow';
 import { uuidv7 } from 'uuidv7';
+import { copyInto, copyLines } from '../../platform/database/copy-rows.ts';
 import { type Database, inTransaction, type Transaction } from '../../platform/database/pool.ts';
 import { Problem } from '../../platform/errors/problem.ts';
 import { type Draft, loadDraft, type StoredPreview, storePreview } from './drafts.ts';
@@ -99,10 +100,18 @@ async function knownOfSlice(
   };
 }
 
-// One JSON value: arrays of JSON would be escaped twice, which took longer than everything else.
-const INSERT_ROWS = `INSERT INTO import_row (site_id, import_id, row_number, outcome, tag, joint_id, version, problems, shown, plan)
-  SELECT $1, $2, r.row_number, r.outcome, r.tag, r.joint_id, r.version, r.problems, r.shown, r.plan
-  FROM jsonb_populate_recordset(NULL::import_row, $3::jsonb) r`;
+const ROW_COLUMNS = [
+  'site_id',
+  'import_id',
+  'row_number',
+  'outcome',
+  'tag',
+  'joint_id',
+  'version',
+  'problems',
+  'shown',
+  'plan',
+];
 
 async function insertRows(
   tx: Transaction,
@@ -110,32 +119,28 @@ async function insertRows(
   importId: string,
   rows: readonly { readonly read: ReadRow; readonly planned: PlannedRow }[],
 ): Promise<void> {
-  await tx.query({
-    name: 'import-rows',
-    text: INSERT_ROWS,
-    values: [
-      siteId,
-      importId,
-      JSON.stringify(
-        rows.map(({ read, planned }) => ({
-          row_number: read.reading.rowNumber,
-          outcome: planned.outcome,
-          tag: read.reading.values.tag ?? '',
-          joint_id: planned.jointId,
-          version: planned.version,
-          problems: planned.problems.length,
-          shown: {
-            values: shownValues(read.reading.values),
-            filled: read.reading.filled,
-            stage: planned.stage,
-            differences: planned.differences,
-            problems: planned.problems,
-          },
-          plan: planned.plan,
-        })),
-      ),
-    ],
-  });
+  const lines = copyLines(
+    ROW_COLUMNS,
+    rows.map(({ read, planned }) => ({
+      site_id: siteId,
+      import_id: importId,
+      row_number: read.reading.rowNumber,
+      outcome: planned.outcome,
+      tag: read.reading.values.tag ?? '',
+      joint_id: planned.jointId,
+      version: planned.version,
+      problems: planned.problems.length,
+      shown: {
+        values: shownValues(read.reading.values),
+        filled: read.reading.filled,
+        stage: planned.stage,
+        differences: planned.differences,
+        problems: planned.problems,
+      },
+      plan: planned.plan,
+    })),
+  );
+  await copyInto(tx, 'import_row', ROW_COLUMNS, lines);
 }
 
 interface Tally {

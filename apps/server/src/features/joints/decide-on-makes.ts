@@ -18,10 +18,10 @@ import { shutdownOf } from '../recording/shutdown-of.ts';
 import { evidenceOf } from './evidence.ts';
 import type { FactsLoader } from './facts.ts';
 import { jointHistory } from './joint-store.ts';
-import { shownMake } from './project-joints.ts';
 import { refuseStale } from './refuse-stale.ts';
 import { requireNamed } from './require-named.ts';
 import { type Around, ruleContext } from './rule-context.ts';
+import { shownMake } from './shown-make.ts';
 
 /** One joint of a command: for a list there are many. */
 export interface JointRow {

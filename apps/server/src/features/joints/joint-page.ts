@@ -12,7 +12,7 @@ import { historyEntries, historyRows, personsOfHistory, toolsOfHistory } from '.
 import { jointActions } from './make-actions.ts';
 import { makeAnswer } from './make-answer.ts';
 import { assignedProcedures, packsOfJoint } from './make-extras.ts';
-import { shownMake } from './project-joints.ts';
+import { shownMake } from './shown-make.ts';
 
 /** @throws Problem `not-found`: another shutdown's joint is as unknown as any */
 export async function jointState({ db, siteId, shutdownId }: Reading, jointId: string): Promise<JointState> {

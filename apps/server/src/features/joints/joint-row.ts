@@ -1,7 +1,7 @@
 import type { JointRow } from '@seatwell/contract';
 import { type JointState, relaxationDue, waitsFor } from '@seatwell/workflow';
 import type { Reading } from '../reading/reading.ts';
-import { shownMake } from './project-joints.ts';
+import { shownMake } from './shown-make.ts';
 
 /** Stages whose wait or flag may change by time passing alone: only their state is read with a list. */
 export const CHANGES_WITH_TIME = "('faces-accepted', 'tight', 'checked', 'proven')";

@@ -9,8 +9,8 @@ import { restartOf } from '../reading/restart.ts';
 import { doable } from './doable.ts';
 import { type JointRowColumns, jointRowsSql, toJointRow } from './joint-row.ts';
 import { ownSteps } from './make-actions.ts';
-import { shownMake } from './project-joints.ts';
 import { Values } from './register-filters.ts';
+import { shownMake } from './shown-make.ts';
 
 const AT_MOST = 500;
 

@@ -1,204 +1,14 @@
-import type { ShutdownSettings } from '@seatwell/contract';
-import { STAGES } from '@seatwell/contract';
-import {
-  currentMake,
-  gasketOf,
-  type JointState,
-  type MakeState,
-  makeToWorkOn,
-  relaxationDue,
-  temporaryFittingOf,
-  waitsFor,
-} from '@seatwell/workflow';
+import type { JointState } from '@seatwell/workflow';
 import type { Transaction } from '../../platform/database/pool.ts';
 import { Problem } from '../../platform/errors/problem.ts';
 import type { RollupDelta } from '../recording/decision.ts';
-import { naturalKey } from './natural-key.ts';
-import { sizeRank } from './size-rank.ts';
+import { counted } from './counted.ts';
+import { JOINT_COLUMNS, jointRow, MAKE_COLUMNS, makeRow, type Place } from './projected-rows.ts';
 
 export interface JointChange {
   readonly before: JointState | null;
   readonly after: JointState;
 }
-
-interface Place {
-  readonly siteId: string;
-  readonly shutdownId: string;
-  readonly settings: ShutdownSettings;
-}
-
-/** The make that the register shows: the one to work on, or the last there was. */
-export const shownMake = (joint: JointState): MakeState | null => makeToWorkOn(joint) ?? currentMake(joint);
-
-const stageRank = (stage: string): number => STAGES.indexOf(stage as (typeof STAGES)[number]);
-
-/** What stands beside the stage and does not change by time passing alone. */
-function lastingFlags(joint: JointState, make: MakeState | null): string[] {
-  const flags: string[] = [];
-  if (joint.voided) flags.push('voided');
-  if (joint.found) flags.push('found');
-  if (joint.holds.length > 0) flags.push('on-hold');
-  if (!make) return flags;
-  if (make.rejected) flags.push('rejected');
-  if (make.leaking) flags.push('leaking');
-  if (make.retighten) flags.push('retighten');
-  if (make.waiting.length > 0) flags.push('needs-review');
-  if (make.implausible.length > 0) flags.push('implausible');
-  if (make.provisionalTools.length > 0) flags.push('provisional-tool');
-  if (temporaryFittingOf(joint)) flags.push('temporary-fitting');
-  return flags;
-}
-
-function jointRow({ siteId, shutdownId, settings }: Place, joint: JointState, now: string): Record<string, unknown> {
-  const make = shownMake(joint);
-  const wait = make ? waitsFor(joint, make, settings, now) : { code: 'nothing', by: null, data: {} };
-  const { flange } = joint.specification;
-  return {
-    site_id: siteId,
-    shutdown_id: shutdownId,
-    joint_id: joint.jointId,
-    place_id: joint.placeId,
-    tag: joint.tag,
-    tag_key: `\\x${naturalKey(joint.tag).toString('hex')}`,
-    search_text: [joint.tag, joint.whereabouts.line, joint.whereabouts.location, joint.whereabouts.item]
-      .filter(Boolean)
-      .join(' ')
-      .toLowerCase(),
-    kind: joint.kind,
-    criticality: joint.criticality,
-    area_id: joint.whereabouts.areaId,
-    system_id: joint.whereabouts.systemId,
-    line: joint.whereabouts.line,
-    location: joint.whereabouts.location,
-    item: joint.whereabouts.item,
-    standard: flange.standard,
-    size: flange.size,
-    size_rank: sizeRank(flange.size),
-    rating: flange.rating,
-    bolt_count: joint.bolting?.count ?? null,
-    bolt_thread: joint.bolting?.thread ?? null,
-    gasket_family: make ? gasketOf(joint, make).family : joint.specification.gasket.family,
-    found: joint.found !== null,
-    voided: joint.voided?.why ?? null,
-    on_hold: joint.holds.length > 0,
-    make_id: make?.makeId ?? null,
-    make_number: make?.number ?? null,
-    make_count: joint.makes.filter((each) => !each.cancelled).length,
-    work_scope: make?.workScope ?? null,
-    stage: make?.stage ?? 'planned',
-    stage_rank: stageRank(make?.stage ?? 'planned'),
-    stage_since: make?.stageSince ?? null,
-    flags: lastingFlags(joint, make),
-    waits_for: wait.code,
-    waits_for_data: { by: wait.by, ...wait.data },
-    planned_on: make?.plannedOn ?? null,
-    crew_id: make?.crewId ?? null,
-    torque_nm: make?.target?.torque_Nm ?? null,
-    pack_ids: make?.packs.map((pack) => pack.packId) ?? [],
-    version: joint.version,
-    state: joint,
-    updated_at: now,
-  };
-}
-
-function makeRow(place: Place, joint: JointState, make: MakeState): Record<string, unknown> {
-  const temporary = temporaryFittingOf(joint);
-  return {
-    site_id: place.siteId,
-    shutdown_id: place.shutdownId,
-    make_id: make.makeId,
-    joint_id: joint.jointId,
-    number: make.number,
-    purpose: make.purpose,
-    work_scope: make.workScope,
-    stage: make.stage,
-    stage_rank: stageRank(make.stage),
-    current: shownMake(joint)?.makeId === make.makeId,
-    cancelled: make.cancelled,
-    planned_on: make.plannedOn,
-    crew_id: make.crewId,
-    procedure_id: make.procedure?.procedureId ?? null,
-    procedure_revision: make.procedure?.revision ?? null,
-    target_hash: make.target?.inputsHash ?? null,
-    temporary_fitting: temporary?.makeId === make.makeId,
-    relaxation_due_at: relaxationDue(joint, make, place.settings)?.from ?? null,
-    lot_key: make.lotKey,
-    check_rejected: make.rejected,
-    tools_used: make.toolsUsed,
-    worked_by: make.workedBy,
-    tight_at: make.tightAt,
-  };
-}
-
-const JOINT_COLUMNS = [
-  'site_id',
-  'shutdown_id',
-  'joint_id',
-  'place_id',
-  'tag',
-  'tag_key',
-  'search_text',
-  'kind',
-  'criticality',
-  'area_id',
-  'system_id',
-  'line',
-  'location',
-  'item',
-  'standard',
-  'size',
-  'size_rank',
-  'rating',
-  'bolt_count',
-  'bolt_thread',
-  'gasket_family',
-  'found',
-  'voided',
-  'on_hold',
-  'make_id',
-  'make_number',
-  'make_count',
-  'work_scope',
-  'stage',
-  'stage_rank',
-  'stage_since',
-  'flags',
-  'waits_for',
-  'waits_for_data',
-  'planned_on',
-  'crew_id',
-  'torque_nm',
-  'pack_ids',
-  'version',
-  'state',
-  'updated_at',
-];
-
-const MAKE_COLUMNS = [
-  'site_id',
-  'shutdown_id',
-  'make_id',
-  'joint_id',
-  'number',
-  'purpose',
-  'work_scope',
-  'stage',
-  'stage_rank',
-  'current',
-  'cancelled',
-  'planned_on',
-  'crew_id',
-  'procedure_id',
-  'procedure_revision',
-  'target_hash',
-  'temporary_fitting',
-  'relaxation_due_at',
-  'lot_key',
-  'check_rejected',
-  'tools_used',
-  'worked_by',
-  'tight_at',
-];
 
 const upsert = (table: string, key: string, columns: readonly string[]): string =>
   `INSERT INTO ${table} (${columns.join(', ')})
@@ -216,7 +26,7 @@ const AT_ONCE = 1000;
 
 /**
  * Writes the register's rows of joints and makes after their fold, and answers how the counts by stage move.
- * One joint or fifty thousand take the same path.
+ * Joints that are known to be new, and many, are better inserted: see `insert-joints.ts`.
  */
 export async function projectJoints(
   tx: Transaction,
@@ -274,19 +84,4 @@ async function projectPackMembership(tx: Transaction, place: Place, changes: rea
       rows.map((row) => row.role),
     ],
   );
-}
-
-/** Where a joint is counted: once in its shutdown, area and system, and in each pack of the make that it shows. */
-function counted({ shutdownId }: Place, joint: JointState): RollupDelta[] {
-  if (joint.voided) return [];
-  const make = shownMake(joint);
-  const stage = make?.stage ?? 'planned';
-  const { areaId, systemId } = joint.whereabouts;
-  const one = { stage, count: 1 };
-  return [
-    { dimension: 'shutdown', key: shutdownId, ...one },
-    ...(areaId ? [{ dimension: 'area' as const, key: areaId, ...one }] : []),
-    ...(systemId ? [{ dimension: 'system' as const, key: systemId, ...one }] : []),
-    ...(make?.packs ?? []).map((pack) => ({ dimension: 'pack' as const, key: pack.packId, ...one })),
-  ];
 }

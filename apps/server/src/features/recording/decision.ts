@@ -1,6 +1,6 @@
 import type { EventType, FailedRuleAnswer, Payload } from '@seatwell/contract';
 import type { Transaction } from '../../platform/database/pool.ts';
-import type { RowToAppend } from '../../platform/record/append.ts';
+import type { RowToAppend } from '../../platform/record/stage-rows.ts';
 import type { Actor } from '../../platform/sign-in/sessions.ts';
 import type { ShutdownRow } from '../shutdowns/load-shutdown.ts';
 

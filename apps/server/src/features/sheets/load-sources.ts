@@ -4,7 +4,7 @@ import { Problem } from '../../platform/errors/problem.ts';
 import { previewTarget } from '../engineering/compute-target.ts';
 import type { Lubricant } from '../engineering/target-request.ts';
 import { FactsLoader } from '../joints/facts.ts';
-import { shownMake } from '../joints/project-joints.ts';
+import { shownMake } from '../joints/shown-make.ts';
 import { inputsHashNow } from '../joints/target-inputs.ts';
 import { namesOf } from '../reading/names.ts';
 import { crewRefOf, loadPlaces, type Places, placeOf } from '../reading/places.ts';

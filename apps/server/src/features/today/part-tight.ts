@@ -1,6 +1,6 @@
 import type { PartTightRow } from '@seatwell/contract';
 import { type JointState, shiftAt } from '@seatwell/workflow';
-import { shownMake } from '../joints/project-joints.ts';
+import { shownMake } from '../joints/shown-make.ts';
 import { namesOf } from '../reading/names.ts';
 import { crewRefOf, type Places, placeOf } from '../reading/places.ts';
 import type { Reading } from '../reading/reading.ts';

@@ -1,6 +1,7 @@
 import type { Transaction } from '../database/pool.ts';
 import { canonicalBytes } from './canonical.ts';
 import { appendLeaf, frontierRoot, leafHash } from './merkle.ts';
+import { type RowToAppend, type StagedRows, stageRows } from './stage-rows.ts';
 
 /** What a signature binds, as it stands in the record. */
 export interface StoredSignature {
@@ -41,21 +42,6 @@ export interface EventToAppend {
   readonly answer: (sequence: number) => unknown;
 }
 
-export interface RowToAppend {
-  readonly jointId: string;
-  readonly makeId: string | null;
-  readonly payload: unknown;
-  readonly evidence: unknown;
-}
-
-const ROWS_AT_ONCE = 500;
-
-/** The rows of a batch as they were staged: what the event vouches for. */
-export interface StagedRows {
-  readonly count: number;
-  readonly root: Buffer | null;
-}
-
 /** Everything of an event that the record vouches for. */
 function vouchedFor(event: Omit<EventToAppend, 'rows'>, staged: StagedRows): Record<string, unknown> {
   const { answer: _answer, commandHash, ...rest } = event;
@@ -64,52 +50,6 @@ function vouchedFor(event: Omit<EventToAppend, 'rows'>, staged: StagedRows): Rec
     commandHash: commandHash.toString('hex'),
     rowCount: staged.count,
     rowsRoot: staged.root?.toString('hex') ?? null,
-  };
-}
-
-/**
- * Writes the rows of a batch ahead of its event, part by part: a long list must neither hold the stream's head nor
- * the process. The event that they hang under is appended last, with what `staged()` answers.
- */
-export function stageRows(
-  tx: Transaction,
-  event: { readonly siteId: string; readonly streamId: string; readonly eventId: string },
-): { add(rows: readonly RowToAppend[]): Promise<void>; staged(): StagedRows } {
-  let frontier: Buffer[] = [];
-  let count = 0;
-  return {
-    async add(rows) {
-      for (let from = 0; from < rows.length; from += ROWS_AT_ONCE) {
-        const part = rows.slice(from, from + ROWS_AT_ONCE).map((row) => {
-          const canonical = canonicalBytes(row);
-          return { ...row, canonical, leaf: leafHash(canonical) };
-        });
-        await tx.query({
-          name: 'stage-rows',
-          text: `INSERT INTO event_row (site_id, stream_id, event_id, row, joint_id, make_id, payload, evidence, canonical, leaf)
-           SELECT $1, $2, $3, r.row, r.joint_id, r.make_id, r.payload, r.evidence, r.canonical, r.leaf
-           FROM unnest($4::int[], $5::uuid[], $6::uuid[], $7::jsonb[], $8::jsonb[], $9::bytea[], $10::bytea[])
-             AS r (row, joint_id, make_id, payload, evidence, canonical, leaf)`,
-          values: [
-            event.siteId,
-            event.streamId,
-            event.eventId,
-            part.map((_, index) => count + index),
-            part.map((row) => row.jointId),
-            part.map((row) => row.makeId),
-            part.map((row) => JSON.stringify(row.payload)),
-            part.map((row) => JSON.stringify(row.evidence)),
-            part.map((row) => row.canonical),
-            part.map((row) => row.leaf),
-          ],
-        });
-        for (const { leaf } of part) {
-          frontier = appendLeaf(frontier, count, leaf);
-          count += 1;
-        }
-      }
-    },
-    staged: () => ({ count, root: count > 0 ? frontierRoot(frontier) : null }),
   };
 }
 

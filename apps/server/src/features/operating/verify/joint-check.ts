@@ -1,7 +1,7 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { isDeepStrictEqual } from 'node:util';
 import { foldHistory, type JointState, type RecordedEvent } from '@seatwell/workflow';
-import { shownMake } from '../../joints/project-joints.ts';
+import { shownMake } from '../../joints/shown-make.ts';
 import type { Findings } from './findings.ts';
 import type { Row, VouchedEvent, VouchedRow } from './vouched-event.ts';
 

@@ -1,6 +1,6 @@
 import type { SystemPage } from '@seatwell/contract';
 import type { JointState, MakeState } from '@seatwell/workflow';
-import { shownMake } from '../../joints/project-joints.ts';
+import { shownMake } from '../../joints/shown-make.ts';
 import { localTime } from '../../sheets/sheet-numbers.ts';
 import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
 import type { HandOverSource } from './load-hand-over.ts';
