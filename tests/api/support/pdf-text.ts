@@ -25,6 +25,9 @@ const times = (m: Matrix, n: Matrix): Matrix => [
   m[4] * n[1] + m[5] * n[3] + n[5],
 ];
 
+// Letters of Arabic and Devanagari are put together from glyphs, not each of which stands for a character.
+const APART = -1;
+
 interface PdfObject {
   readonly dictionary: string;
   readonly stream: string | null;
@@ -118,6 +121,22 @@ function tokensOf(source: string): Token[] {
   return found;
 }
 
+/** Marked content: what its glyphs stand for, or that they run backwards. */
+interface Mark {
+  readonly actual: string | null;
+  readonly reversed: boolean;
+  read: boolean;
+}
+
+const utf16be = (bytes: string) => utf16(Buffer.from(bytes.slice(2), 'latin1').toString('hex'));
+
+function markOf(operands: readonly Token[]): Mark {
+  const at = operands.findIndex(({ kind, value }) => kind === 'name' && value === 'ActualText');
+  const actual = at === -1 ? null : utf16be(operands[at + 1]?.value ?? '');
+  const reversed = operands.some(({ kind, value }) => kind === 'name' && value === 'ReversedChars');
+  return { actual, reversed, read: false };
+}
+
 function runsOf(content: string, fonts: ReadonlyMap<string, ReadonlyMap<number, string>>): TextRun[] {
   const runs: TextRun[] = [];
   const stack: Matrix[] = [];
@@ -125,10 +144,11 @@ function runsOf(content: string, fonts: ReadonlyMap<string, ReadonlyMap<number, 
   let text = IDENTITY;
   let font: ReadonlyMap<number, string> | undefined;
   let operands: Token[] = [];
+  const marks: Mark[] = [];
   const shown = (bytes: string): string => {
     let out = '';
     for (let at = 0; at + 1 < bytes.length; at += 2) {
-      const character = font?.get(bytes.charCodeAt(at) * 256 + bytes.charCodeAt(at + 1));
+      const character = font?.get(bytes.charCodeAt(at) * 256 + bytes.charCodeAt(at + 1)) ?? font?.get(APART);
       if (character === undefined) throw new Error('A glyph of the page has no character: its text cannot be copied.');
       out += character;
     }
@@ -149,9 +169,16 @@ function runsOf(content: string, fonts: ReadonlyMap<string, ReadonlyMap<number, 
       const last = operands.at(-1);
       const parts = last?.items ?? (last ? [last] : []);
       const at = times(text, matrix);
-      const strings = parts.filter(({ kind }) => kind === 'string').map(({ value }) => shown(value));
-      runs.push({ text: strings.join(''), x: at[4], y: at[5] });
-    }
+      const glyphs = parts.filter(({ kind }) => kind === 'string').map(({ value }) => value);
+      const said = marks.findLast(({ actual }) => actual !== null);
+      let drawn = '';
+      if (said && !said.read) drawn = said.actual ?? '';
+      else if (!said) drawn = glyphs.map(shown).join('');
+      if (said) said.read = true;
+      if (marks.some(({ reversed }) => reversed)) drawn = [...drawn].reverse().join('');
+      runs.push({ text: drawn, x: at[4], y: at[5] });
+    } else if (token.value === 'BDC' || token.value === 'BMC') marks.push(markOf(operands));
+    else if (token.value === 'EMC') marks.pop();
     operands = [];
   }
   return runs;
@@ -174,7 +201,10 @@ export function pdfPages(bytes: Buffer): TextRun[][] {
     const fonts = new Map(
       [...named.matchAll(/\/(\w+) (\d+) 0 R/g)].map(([, name, fontId]) => {
         const toUnicode = /\/ToUnicode (\d+) 0 R/.exec(objects.get(fontId ?? '')?.dictionary ?? '')?.[1];
-        return [name ?? '', charactersOf(objects.get(toUnicode ?? '')?.stream ?? '')] as const;
+        const characters = charactersOf(objects.get(toUnicode ?? '')?.stream ?? '');
+        if (/\+NotoSans(Arabic|Devanagari)-/.test(objects.get(fontId ?? '')?.dictionary ?? ''))
+          characters.set(APART, '');
+        return [name ?? '', characters] as const;
       }),
     );
     const contents = /\/Contents (\d+) 0 R/.exec(dictionary)?.[1] ?? '';
