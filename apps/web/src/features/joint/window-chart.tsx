@@ -65,7 +65,7 @@ export function WindowChart({ answer }: { answer: CalcTargetResponse }) {
         const isLower = limit.side === 'lower';
         const crosses = Math.abs(at - edge) < numberWidth;
         const number = format.value('stress', limit.boltStress_MPa);
-        const clear = edge - labelWidth > digit * number.length - 3;
+        const clear = edge - labelWidth > digit * number.length + 2;
         const after = isLower !== crosses || !clear;
         return (
           <g key={`${limit.side} ${limit.name}`} opacity={limit.advisory ? 0.6 : undefined}>
