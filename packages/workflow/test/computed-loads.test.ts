@@ -4,7 +4,7 @@ import { PAYLOADS } from './support/payloads.ts';
 import { targetEvidence } from './support/register.ts';
 import { type Story, toldTo } from './support/story.ts';
 
-const steps = Array.from({ length: 12 }, (_, index) => ({ bolt: index + 1, setValue: index < 6 ? 1 : 0 }));
+const steps = Array.from({ length: 8 }, (_, index) => ({ bolt: index + 1, setValue: index < 4 ? 1 : 0 }));
 const target: TargetEvidence = {
   ...targetEvidence,
   tightening: {
@@ -20,7 +20,7 @@ const target: TargetEvidence = {
     band: { min: 88, max: 112 },
     tilt_mm: 1.2,
     usualTilt_mm: 0.6,
-    moves: 24,
+    moves: 16,
     movesSaved: 36,
     passesSaved: 3,
   },

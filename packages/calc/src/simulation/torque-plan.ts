@@ -107,19 +107,20 @@ export function torquePlan(request: TorquePlanRequest): TorquePlan {
     );
   const prepared = standardJoint(request.joint);
   const { target, spread } = answer;
+  const plan = planTorques({
+    joint: prepared.joint,
+    target_N: target.boltLoad_N,
+    torque_Nm,
+    cap: windowCap(answer),
+    scatter_percent: Math.min(MOST_SCATTER_PERCENT, (spread.high_MPa / target.boltStress_MPa - 1) * 100),
+    toolDivision_Nm,
+    setValues,
+    usual: passesOf(usual, prepared.joint.boltCount),
+    limit_percent,
+  });
   return {
-    ...planTorques({
-      joint: prepared.joint,
-      target_N: target.boltLoad_N,
-      torque_Nm,
-      cap: windowCap(answer),
-      scatter_percent: Math.min(MOST_SCATTER_PERCENT, (spread.high_MPa / target.boltStress_MPa - 1) * 100),
-      toolDivision_Nm,
-      setValues,
-      usual: passesOf(usual, prepared.joint.boltCount),
-      limit_percent,
-    }),
-    warnings: prepared.warnings,
+    ...plan,
+    warnings: [...prepared.warnings, ...plan.warnings],
   };
 }
 
@@ -127,7 +128,7 @@ export function torquePlan(request: TorquePlanRequest): TorquePlan {
  * The plan itself: computed loads under a cap, in torques on the division of a wrench, with their band.
  * @throws CalcRefusal as `computedLoads`
  */
-export function planTorques(request: PlanTorquesRequest): Omit<TorquePlan, 'warnings'> {
+export function planTorques(request: PlanTorquesRequest): TorquePlan {
   const { joint, target_N, torque_Nm, cap, toolDivision_Nm, setValues, usual, limit_percent = 10 } = request;
   const perNewton = torque_Nm / target_N;
   const plan = computedLoads({
@@ -169,8 +170,8 @@ export function planTorques(request: PlanTorquesRequest): Omit<TorquePlan, 'warn
 function expected(
   { joint, target_N, scatter_percent }: PlanTorquesRequest,
   plan: ComputedLoads,
-): Pick<TorquePlan, 'band' | 'gasketPeak_MPa' | 'largestTilt_mm'> {
-  if (!plan.worthwhile) return { band: undefined, gasketPeak_MPa: undefined, largestTilt_mm: undefined };
+): Pick<TorquePlan, 'band' | 'gasketPeak_MPa' | 'largestTilt_mm' | 'warnings'> {
+  if (!plan.worthwhile) return { band: undefined, gasketPeak_MPa: undefined, largestTilt_mm: undefined, warnings: [] };
   const request = { joint, target_N, passes: plan.sequence, record: 'none' as const };
   const { low, high } = simulationBand(request, { scatter_percent, seed: SCATTER_SEED });
   const runs = COMPRESSION_FACTORS.map((compressionFactor) =>
@@ -180,5 +181,7 @@ function expected(
     band: { min: low.min, max: high.max },
     gasketPeak_MPa: Math.max(...runs.map((run) => run.gasketPeak_MPa)),
     largestTilt_mm: Math.max(...runs.map((run) => run.largestParallelism_mm)),
+    // The gasket as given speaks for its curve; at other compressions the curve is another.
+    warnings: runs[COMPRESSION_FACTORS.indexOf(1)]?.warnings ?? [],
   };
 }

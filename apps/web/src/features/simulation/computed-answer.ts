@@ -26,7 +26,7 @@ export interface ComputedJob {
   readonly setValues: number;
 }
 
-export type ComputedPlanAnswer = Omit<TorquePlan, 'warnings'> & { readonly torque_Nm: number };
+export type ComputedPlanAnswer = TorquePlan & { readonly torque_Nm: number };
 export type ComputedAnswer = ComputedPlanAnswer | { readonly refused: readonly RefusalItem[] };
 
 interface Asked {

@@ -111,6 +111,9 @@ function Plan({ computed, onShow }: { readonly computed: ComputedPlanAnswer; rea
           },
         ]}
       />
+      {computed.warnings.map((warning) => (
+        <p key={warning.code}>{warning.message}</p>
+      ))}
       {tiltsMore(computed.largestTilt_mm, plan.conventional.largestParallelism_mm) && (
         <Notice kind="attention" title={text('tilts-more')}>
           <p>{text('tilts-more-detail')}</p>
