@@ -2,6 +2,7 @@ export * from './calc/index.ts';
 export * from './commands.ts';
 export * from './events/index.ts';
 export * from './import.ts';
+export * from './language-schema.ts';
 export * from './languages.ts';
 export * from './primitives.ts';
 export * from './reads/index.ts';

@@ -1,9 +1,6 @@
-import { z } from 'zod';
-
 /** Languages of screens and paper: English, Spanish, Portuguese, Hindi, Arabic. */
 export const LANGUAGES = ['en', 'es', 'pt', 'hi', 'ar'] as const;
-export const language = z.enum(LANGUAGES);
-export type Language = z.infer<typeof language>;
+export type Language = (typeof LANGUAGES)[number];
 
 /** The language of ours that comes nearest to a BCP 47 tag as people, browsers and older records have it. */
 export const nearestLanguage = (tag: string | null | undefined): Language =>

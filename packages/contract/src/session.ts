@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { reach } from './events/site-events.ts';
-import { language } from './languages.ts';
+import { language } from './language-schema.ts';
 import { id, line, role } from './primitives.ts';
 
 export const secret = z.string().min(12, 'Use at least 12 characters.').max(200);
