@@ -118,6 +118,23 @@ describe('the register', () => {
     },
   );
 
+  it.each(REGISTER_SORTS.flatMap((sort) => [false, true].map((descending) => ({ sort, descending }))))(
+    'jumps to any row in the order of $sort, descending: $descending',
+    async ({ sort, descending }) => {
+      const order = `sort=${sort}&descending=${descending}`;
+      const tags = (await everyPage(order, 100)).flat().map((row) => row.tag);
+      for (const from of [1, 7, 11, 19, 22, 23, 500]) {
+        const { rows, next } = await read<RegisterAnswer>(
+          shutdown,
+          shutdown.technician,
+          `/joints?limit=4&${order}&from=${from}`,
+        );
+        expect(rows.map((row) => row.tag)).toEqual(tags.slice(from, from + 4));
+        expect(next === null).toBe(from + 4 >= tags.length);
+      }
+    },
+  );
+
   it('refuses a cursor of another order, and one that is none', async () => {
     const { next } = await read<RegisterAnswer>(shutdown, shutdown.technician, '/joints?limit=4');
     const base = `/api/v1/shutdowns/${shutdown.shutdownId}/joints`;

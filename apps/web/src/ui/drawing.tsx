@@ -5,7 +5,7 @@ import {
   drawingPalettes,
   stageGlyphSvg,
 } from '@seatwell/workflow';
-import { type ComponentProps, useEffect, useMemo, useRef } from 'react';
+import { type ComponentProps, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import styles from './drawing.module.css';
 import { useTheme } from './theme.tsx';
 
@@ -13,9 +13,7 @@ import { useTheme } from './theme.tsx';
 function Drawing({ svg, className }: { svg: string; className: string | undefined }) {
   const place = useRef<HTMLSpanElement>(null);
   useEffect(() => {
-    // Parsed as XML and not as HTML: what is not a well-formed drawing does not get into the page.
-    const parsed = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
-    place.current?.replaceChildren(document.importNode(parsed, true));
+    place.current?.replaceChildren(document.importNode(parsed(svg), true));
   }, [svg]);
   return <span ref={place} className={className} />;
 }
@@ -24,6 +22,18 @@ function Drawing({ svg, className }: { svg: string; className: string | undefine
 export function useDrawingPalette(): DrawingPalette {
   return drawingPalettes[useTheme().theme];
 }
+
+// The signs of stages are few and stand in every row: each is parsed once, and rows are given copies.
+const parsedGlyphs = new Map<string, Element>();
+
+function glyphOf(svg: string): Element {
+  const known = parsedGlyphs.get(svg) ?? parsed(svg);
+  parsedGlyphs.set(svg, known);
+  return known;
+}
+
+/** Parsed as XML and not as HTML: what is not a well-formed drawing does not get into the page. */
+const parsed = (svg: string): Element => new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
 
 /** The bolt plan in the colours of the theme; it shrinks to the width it is given. */
 export function BoltPlan(props: Omit<BoltPlanInput, 'palette'>) {
@@ -40,7 +50,9 @@ export function StageGlyph({ stage, size = 22, title }: { stage: Stage; size?: n
     () => stageGlyphSvg(stage, { size, palette, ...(title === undefined ? {} : { title }) }),
     [stage, size, palette, title],
   );
-  return <Drawing svg={svg} className={styles.glyph} />;
+  const place = useRef<HTMLSpanElement>(null);
+  useLayoutEffect(() => place.current?.replaceChildren(document.importNode(glyphOf(svg), true)), [svg]);
+  return <span ref={place} className={styles.glyph} />;
 }
 
 /** Sign and word of a stage side by side. */

@@ -1,7 +1,8 @@
 import { useRef } from 'react';
 
 export interface Ticking<Row> {
-  readonly rows: readonly Row[];
+  /** undefined = not loaded */
+  readonly rows: readonly (Row | undefined)[];
   readonly rowKey: (row: Row) => string;
   readonly selected?: ReadonlySet<string>;
   readonly onSelectedChange?: (selected: ReadonlySet<string>) => void;
@@ -15,8 +16,12 @@ export function useTicking<Row>({ rows, rowKey, selected, onSelectedChange }: Ti
     if (!selected || !onSelectedChange || row === undefined) return;
     const on = !selected.has(rowKey(row));
     const from = range && anchor.current !== null ? anchor.current : index;
+    const between = rows.slice(Math.min(from, index), Math.max(from, index) + 1);
+    // A range over rows that are not loaded would leave some out unsaid: then it is this row alone.
+    const reach = between.includes(undefined) ? [row] : between;
     const next = new Set(selected);
-    for (const each of rows.slice(Math.min(from, index), Math.max(from, index) + 1)) {
+    for (const each of reach) {
+      if (each === undefined) continue;
       if (on) next.add(rowKey(each));
       else next.delete(rowKey(each));
     }

@@ -1,6 +1,7 @@
 import { useWindowVirtualizer } from '@tanstack/react-virtual';
-import { type ReactNode, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
 import { useText } from '../texts/text-provider.tsx';
+import { useShownRows } from './use-shown-rows.ts';
 import { useTicking } from './use-ticking.ts';
 import styles from './virtual-table.module.css';
 import type { VirtualTableProps } from './virtual-table.tsx';
@@ -9,9 +10,9 @@ type VirtualCardsProps<Row> = VirtualTableProps<Row> & { readonly card: (row: Ro
 
 /** The rows of a VirtualTable as cards that scroll with the page: what a phone shows. */
 export function VirtualCards<Row>(props: VirtualCardsProps<Row>) {
-  const { rows, rowKey, rowName, selected, card, onOpen, onNeedMore } = props;
+  const { rows, rowKey, rowName, selected, card, onOpen } = props;
   const text = useText('ui');
-  const rowCount = Math.max(props.rowCount ?? rows.length, rows.length);
+  const rowCount = rows.length;
   const list = useRef<HTMLUListElement>(null);
   const [top, setTop] = useState(0);
   const tick = useTicking(props);
@@ -22,12 +23,9 @@ export function VirtualCards<Row>(props: VirtualCardsProps<Row>) {
     scrollMargin: top,
   });
   const shown = virtualizer.getVirtualItems();
-  const lastShown = shown.at(-1)?.index ?? 0;
 
   useLayoutEffect(() => setTop(list.current?.offsetTop ?? 0), []);
-  useEffect(() => {
-    if (rows.length < rowCount && lastShown >= rows.length - 30) onNeedMore?.();
-  }, [lastShown, rows.length, rowCount, onNeedMore]);
+  useShownRows(shown, props.onShown);
 
   return (
     <ul ref={list} className={styles.cards} aria-label={props.label} style={{ blockSize: virtualizer.getTotalSize() }}>

@@ -1,3 +1,4 @@
+import { memo, useMemo } from 'react';
 import { useText } from '../texts/text-provider.tsx';
 import { classNames } from './class-names.ts';
 import styles from './virtual-table.module.css';
@@ -6,7 +7,7 @@ import { VisuallyHidden } from './visually-hidden.tsx';
 
 export interface VirtualHeadProps<Row> {
   readonly columns: readonly VirtualColumn<Row>[];
-  readonly rows: readonly Row[];
+  readonly rows: readonly (Row | undefined)[];
   readonly rowKey: (row: Row) => string;
   readonly selected: ReadonlySet<string> | undefined;
   readonly onSelectedChange: ((selected: ReadonlySet<string>) => void) | undefined;
@@ -16,11 +17,14 @@ export interface VirtualHeadProps<Row> {
 const arrows = { ascending: '▲', descending: '▼', none: '' };
 
 /** The head row of a VirtualTable: names, sorting, and the box that ticks all loaded rows. */
-export function VirtualHead<Row>(props: VirtualHeadProps<Row>) {
+export const VirtualHead = memo(PlainHead) as typeof PlainHead;
+
+function PlainHead<Row>(props: VirtualHeadProps<Row>) {
   const { columns, rows, rowKey, selected, onSelectedChange, onSort } = props;
   const text = useText('ui');
-  const ticked = selected === undefined ? 0 : rows.filter((row) => selected.has(rowKey(row))).length;
-  const all = rows.length > 0 && ticked === rows.length;
+  const loaded = useMemo(() => rows.flatMap((row) => (row === undefined ? [] : [rowKey(row)])), [rows, rowKey]);
+  const ticked = selected === undefined ? 0 : loaded.filter((key) => selected.has(key)).length;
+  const all = loaded.length > 0 && ticked === loaded.length;
   return (
     // biome-ignore-start lint/a11y/useFocusableInteractive: the cells hold what can be focused
     // biome-ignore-start lint/a11y/useSemanticElements: a table element cannot hold rows that stand at a distance
@@ -35,7 +39,7 @@ export function VirtualHead<Row>(props: VirtualHeadProps<Row>) {
               ref={(box) => {
                 if (box) box.indeterminate = ticked > 0 && !all;
               }}
-              onChange={() => onSelectedChange?.(new Set(all ? [] : rows.map(rowKey)))}
+              onChange={() => onSelectedChange?.(new Set(all ? [] : loaded))}
             />
           </div>
         )}

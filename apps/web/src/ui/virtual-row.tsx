@@ -1,4 +1,4 @@
-import type { KeyboardEvent, MouseEvent } from 'react';
+import { memo } from 'react';
 import { useText } from '../texts/text-provider.tsx';
 import { classNames } from './class-names.ts';
 import styles from './virtual-table.module.css';
@@ -15,18 +15,17 @@ export interface VirtualRowProps<Row> {
   readonly reachable: boolean;
   /** undefined where rows cannot be ticked */
   readonly selected: boolean | undefined;
-  readonly onTick: (range: boolean) => void;
-  readonly onOpen: (() => void) | undefined;
-  readonly onFocus: () => void;
-  readonly onKeyDown: (event: KeyboardEvent) => void;
+  /** the row leads somewhere */
+  readonly opens: boolean;
 }
 
-/** One row of a VirtualTable. */
-export function VirtualRow<Row>(props: VirtualRowProps<Row>) {
-  const open = (event: MouseEvent) => {
-    // Links and boxes inside the row keep their own meaning.
-    if (!(event.target as Element).closest('a, button, input, label')) props.onOpen?.();
-  };
+/**
+ * One row of a VirtualTable. The table listens for all of its rows: so a row is drawn again only when what it shows
+ * has changed, and not for every frame that is scrolled.
+ */
+export const VirtualRow = memo(PlainRow) as typeof PlainRow;
+
+function PlainRow<Row>(props: VirtualRowProps<Row>) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a table row cannot stand at a distance
     <div
@@ -34,19 +33,17 @@ export function VirtualRow<Row>(props: VirtualRowProps<Row>) {
       aria-rowindex={props.index + 2}
       aria-selected={props.selected}
       data-index={props.index}
+      data-opens={props.opens ? '' : undefined}
       tabIndex={props.reachable ? 0 : -1}
       className={styles.row}
-      style={{ transform: `translateY(${props.start}px)`, cursor: props.onOpen ? 'pointer' : undefined }}
-      onClick={open}
-      onFocus={props.onFocus}
-      onKeyDown={props.onKeyDown}
+      style={{ transform: `translateY(${props.start}px)` }}
     >
       <Cells {...props} />
     </div>
   );
 }
 
-function Cells<Row>({ row, name, columns, selected, onTick }: VirtualRowProps<Row>) {
+function Cells<Row>({ row, name, columns, selected }: VirtualRowProps<Row>) {
   const text = useText('ui');
   return (
     // biome-ignore-start lint/a11y/useSemanticElements: see above
@@ -60,8 +57,8 @@ function Cells<Row>({ row, name, columns, selected, onTick }: VirtualRowProps<Ro
             aria-label={text('select-row', { name })}
             checked={selected}
             disabled={row === undefined}
-            onClick={(event) => onTick(event.shiftKey)}
-            // The click decides, because only it knows whether Shift was held.
+            data-tick=""
+            // The click decides, because only it knows whether Shift was held: the table hears it.
             onChange={() => undefined}
           />
         </div>
@@ -74,11 +71,7 @@ function Cells<Row>({ row, name, columns, selected, onTick }: VirtualRowProps<Ro
           data-numeric={column.numeric ? '' : undefined}
           data-header={column.rowHeader ? '' : undefined}
         >
-          {row === undefined ? (
-            <span className={styles.pending} aria-hidden="true" />
-          ) : (
-            <span className={styles.words}>{column.cell(row)}</span>
-          )}
+          {row === undefined ? <span className={styles.pending} aria-hidden="true" /> : column.cell(row)}
         </div>
       ))}
     </>

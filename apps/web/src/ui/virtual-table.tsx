@@ -2,6 +2,7 @@ import { useVirtualizer } from '@tanstack/react-virtual';
 import {
   type CSSProperties,
   type KeyboardEvent,
+  type MouseEvent,
   type ReactNode,
   useCallback,
   useEffect,
@@ -11,6 +12,7 @@ import {
 import { keepPlace, keptPlace } from './kept-place.ts';
 import { phoneQuery, useMediaQuery } from './use-media-query.ts';
 import { useRowHeight } from './use-row-height.ts';
+import { useShownRows } from './use-shown-rows.ts';
 import { useTicking } from './use-ticking.ts';
 import { VirtualCards } from './virtual-cards.tsx';
 import { VirtualHead } from './virtual-head.tsx';
@@ -32,10 +34,8 @@ export interface VirtualColumn<Row> {
 export interface VirtualTableProps<Row> {
   readonly label: string;
   readonly columns: readonly VirtualColumn<Row>[];
-  /** the rows loaded so far, in order */
-  readonly rows: readonly Row[];
-  /** rows in all, also those not loaded */
-  readonly rowCount?: number;
+  /** the rows in order; undefined = not loaded */
+  readonly rows: readonly (Row | undefined)[];
   readonly rowKey: (row: Row) => string;
   /** what the row is called, for its checkbox */
   readonly rowName: (row: Row) => string;
@@ -43,8 +43,8 @@ export interface VirtualTableProps<Row> {
   readonly selected?: ReadonlySet<string>;
   readonly onSelectedChange?: (selected: ReadonlySet<string>) => void;
   readonly onSort?: (columnKey: string) => void;
-  /** called when the end of the loaded rows comes near */
-  readonly onNeedMore?: () => void;
+  /** told which rows are in sight, so that they can be loaded */
+  readonly onShown?: (first: number, last: number) => void;
   /** names the visit of the page: who comes back to it by the browser's back finds the row that was opened */
   readonly visit?: string | undefined;
   /** the row as a card, for phones */
@@ -61,8 +61,8 @@ export function VirtualTable<Row>(props: VirtualTableProps<Row>) {
 }
 
 function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
-  const { columns, rows, rowKey, selected, onNeedMore } = props;
-  const rowCount = Math.max(props.rowCount ?? rows.length, rows.length);
+  const { columns, rows, rowKey, selected } = props;
+  const rowCount = rows.length;
   const frame = useRef<HTMLDivElement>(null);
   const [kept] = useState(() => keptPlace(props.visit));
   const [current, setCurrent] = useState(kept?.row ?? 0);
@@ -76,14 +76,11 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
     initialOffset: kept?.offset ?? 0,
   });
   const shown = virtualizer.getVirtualItems();
-  const lastShown = shown.at(-1)?.index ?? 0;
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: sizes are taken anew when rows grow
   useEffect(() => virtualizer.measure(), [rowHeight]);
 
-  useEffect(() => {
-    if (rows.length < rowCount && lastShown >= rows.length - 30) onNeedMore?.();
-  }, [lastShown, rows.length, rowCount, onNeedMore]);
+  useShownRows(shown, props.onShown);
 
   const focusRow = useCallback((index: number) => {
     const row = frame.current?.querySelector<HTMLElement>(`[data-index="${index}"]`);
@@ -113,8 +110,10 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
 
   const tick = useTicking(props);
 
-  const press = (event: KeyboardEvent, index: number) => {
-    if (event.target !== event.currentTarget) return;
+  // The table listens for its rows: what a row is given stays the same from frame to frame.
+  const press = (event: KeyboardEvent) => {
+    const index = indexOf(event.target as HTMLElement);
+    if (index === undefined) return;
     const page = Math.max(1, Math.floor((frame.current?.clientHeight ?? 400) / rowHeight) - 2);
     const moves: Record<string, number> = {
       ArrowDown: index + 1,
@@ -131,6 +130,16 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
     else if (event.key === ' ' && selected) tick(index, event.shiftKey);
     else return;
     event.preventDefault();
+  };
+
+  const click = (event: MouseEvent) => {
+    const target = event.target as Element;
+    const index = indexOf(target.closest<HTMLElement>('[data-index]'));
+    const row = index === undefined ? undefined : rows[index];
+    if (index === undefined || row === undefined) return;
+    if (target.matches('[data-tick]')) tick(index, event.shiftKey);
+    // Links and boxes inside the row keep their own meaning.
+    else if (props.onOpen && !target.closest('a, button, input, label')) open(row, index);
   };
 
   const tracks = [...(selected ? ['44px'] : []), ...columns.map((column) => column.width)].join(' ');
@@ -156,7 +165,17 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
           onSort={props.onSort}
         />
         {/* biome-ignore lint/a11y/useSemanticElements: a table element cannot hold rows that stand at a distance */}
-        <div role="rowgroup" className={styles.body} style={{ blockSize: virtualizer.getTotalSize() }}>
+        <div
+          role="rowgroup"
+          className={styles.body}
+          style={{ blockSize: virtualizer.getTotalSize() }}
+          onClick={click}
+          onKeyDown={press}
+          onFocus={(event) => {
+            const index = indexOf(event.target);
+            if (index !== undefined) setCurrent(index);
+          }}
+        >
           {shown.map((item) => {
             const row = rows[item.index];
             return (
@@ -169,10 +188,7 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
                 columns={columns}
                 reachable={item.index === reachable}
                 selected={selected === undefined ? undefined : row !== undefined && selected.has(rowKey(row))}
-                onTick={(range) => tick(item.index, range)}
-                onOpen={row === undefined || !props.onOpen ? undefined : () => open(row, item.index)}
-                onFocus={() => setCurrent(item.index)}
-                onKeyDown={(event) => press(event, item.index)}
+                opens={row !== undefined && props.onOpen !== undefined}
               />
             );
           })}
@@ -180,4 +196,10 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
       </div>
     </div>
   );
+}
+
+/** The row that an element is; undefined for what stands inside or outside of rows. */
+function indexOf(element: HTMLElement | null): number | undefined {
+  const index = element?.dataset.index;
+  return index === undefined ? undefined : Number(index);
 }

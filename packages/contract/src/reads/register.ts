@@ -40,6 +40,8 @@ export const registerQuery = registerFilters.extend({
   descending: yes.default(false),
   /** `next` of the page before; belongs to the same filters and sort */
   cursor: z.string().max(1000).optional(),
+  /** rows before the page in this order, for a jump; what follows is better read by the cursor, which excludes it */
+  from: z.coerce.number().int().min(0).max(10_000_000).optional(),
   limit: z.coerce.number().int().min(1).max(500).default(100),
 });
 export type RegisterQuery = z.infer<typeof registerQuery>;

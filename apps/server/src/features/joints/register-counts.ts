@@ -8,7 +8,7 @@ type Total = NonNullable<RegisterAnswer['total']>;
 /** Beyond this many, the count says "at least": nobody reads the difference, and counting costs more than the page. */
 const COUNT_UP_TO = 10_000;
 
-const BY_STAGE = new Set(['stage', 'stageFrom', 'stageTo', 'voided', 'sort', 'descending', 'cursor', 'limit']);
+const BY_STAGE = new Set(['stage', 'stageFrom', 'stageTo', 'voided', 'sort', 'descending', 'cursor', 'from', 'limit']);
 
 /** The dimension whose counts by stage answer for these filters; null when they ask for more than one. */
 function countedBy(filters: RegisterFilters, shutdownId: string) {

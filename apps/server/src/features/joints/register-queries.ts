@@ -26,13 +26,14 @@ async function readStretch(
   stretch: Stretch,
   after: Position | null,
   limit: number,
+  skipped: number,
 ): Promise<Found[]> {
   const values = new Values();
   const conditions = registerConditions(reading, query, values);
   if (stretch.condition) conditions.push(stretch.condition(values));
   const { condition, order } = keyset(stretch, query.descending, after, values);
   if (condition) conditions.push(condition);
-  const page = `SELECT j.* FROM joint j WHERE ${conditions.join(' AND ')} ORDER BY ${order('j')} LIMIT ${values.add(limit)}`;
+  const page = `SELECT j.* FROM joint j WHERE ${conditions.join(' AND ')} ORDER BY ${order('j')} LIMIT ${values.add(limit)} OFFSET ${values.add(skipped)}`;
   const lead = stretch.lead ? `p.${stretch.lead.column}` : 'NULL';
   const { rows } = await reading.db.query<JointRowColumns & { lead: Position['lead']; tagKey: string }>(
     jointRowsSql(page, order('p'), `, ${lead} AS lead, encode(p.tag_key, 'hex') AS "tagKey"`),
@@ -44,12 +45,23 @@ async function readStretch(
   }));
 }
 
+async function rowsInStretch(reading: Reading, query: RegisterQuery, stretch: Stretch): Promise<number> {
+  const values = new Values();
+  const conditions = registerConditions(reading, query, values);
+  if (stretch.condition) conditions.push(stretch.condition(values));
+  const { rows } = await reading.db.query<{ count: number }>(
+    `SELECT count(*) AS count FROM joint j WHERE ${conditions.join(' AND ')}`,
+    values.list,
+  );
+  return rows[0]?.count ?? 0;
+}
+
 /** One page of the register: each joint behind the filters comes exactly once, whatever is equal in the order. */
 export async function registerPage(reading: Reading, query: RegisterQuery): Promise<RegisterAnswer> {
   const position = positionOf(query);
   const [page, counts] = await Promise.all([
     readPage(reading, query, position),
-    position ? null : headline(reading, query),
+    position || query.from ? null : headline(reading, query),
   ]);
   const last = page.length > query.limit ? page[query.limit - 1] : undefined;
   return {
@@ -64,10 +76,14 @@ async function readPage(reading: Reading, query: RegisterQuery, position: Positi
   const places = placed ? await loadPlaces(reading) : { areas: new Map(), systems: new Map(), crews: new Map() };
   const stretches = stretchesFrom(stretchesOf(query, places), position);
   const found: Found[] = [];
+  let toSkip = position ? 0 : (query.from ?? 0);
   // One more than the page, so that the last page knows that it is the last.
   for (const stretch of stretches) {
     const after = position?.stretch === stretch.id ? position : null;
-    found.push(...(await readStretch(reading, query, stretch, after, query.limit + 1 - found.length)));
+    const rows = await readStretch(reading, query, stretch, after, query.limit + 1 - found.length, toSkip);
+    // A stretch that has no row so far on is passed over whole.
+    if (toSkip > 0) toSkip = rows.length > 0 ? 0 : Math.max(0, toSkip - (await rowsInStretch(reading, query, stretch)));
+    found.push(...rows);
     if (found.length > query.limit) break;
   }
   return found;

@@ -44,7 +44,7 @@ export function RegisterPage() {
   const register = useRegister(shutdownId, search);
   const exporting = useExport(search);
   const [selection, setSelection] = useState<Selection>(new Map());
-  const columns = useColumns(search, register.rows);
+  const columns = useColumns(search, register.loaded);
   const visit = useLocation({ select: (location) => location.state.__TSR_key });
 
   const show = (next: RegisterSearch) => {
@@ -84,18 +84,17 @@ export function RegisterPage() {
             label={text('joints')}
             columns={columns}
             rows={register.rows}
-            rowCount={register.rowCount}
             rowKey={(row) => row.jointId}
             rowName={(row) => row.tag}
             onOpen={open}
             visit={visit}
             selected={new Set(selection.keys())}
-            onSelectedChange={(ids) => setSelection(tickedTo(ids, selection, register.rows))}
+            onSelectedChange={(ids) => setSelection(tickedTo(ids, selection, register.loaded.flat()))}
             onSort={(key) => {
               const sort = sortOfColumn[key];
               if (sort) show(sortedBy(search, sort));
             }}
-            onNeedMore={register.needMore}
+            onShown={register.onShown}
             card={(row) => <JointCard row={row} />}
           />
         </div>
@@ -103,7 +102,7 @@ export function RegisterPage() {
       {selection.size > 0 && (
         <BulkBar
           selection={selection}
-          rows={register.rows}
+          rows={register.loaded.flat()}
           search={search}
           found={register.found?.exact ? register.found.count : undefined}
           choices={choices}

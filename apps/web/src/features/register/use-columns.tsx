@@ -12,7 +12,10 @@ import type { RegisterSort } from './register-sorts.ts';
 import { trackOfTags } from './tag-track.ts';
 
 /** The columns of the register; on a smaller screen those go first that the joint page answers as well. */
-export function useColumns(search: RegisterSearch, rows: readonly JointRow[]): readonly VirtualColumn<JointRow>[] {
+export function useColumns(
+  search: RegisterSearch,
+  loaded: readonly (readonly JointRow[])[],
+): readonly VirtualColumn<JointRow>[] {
   const text = useText('register');
   const trade = useTrade();
   const format = useFormat();
@@ -20,7 +23,7 @@ export function useColumns(search: RegisterSearch, rows: readonly JointRow[]): r
   const wide = useMediaQuery('(min-width: 84rem)');
   const middle = useMediaQuery('(min-width: 68rem)');
   const { sort = 'tag', descending } = search;
-  const tagTrack = useMemo(() => trackOfTags(rows.map((row) => row.tag)), [rows]);
+  const tagTrack = useMemo(() => trackOfTags(loaded), [loaded]);
   return useMemo(() => {
     const sorted = (each: RegisterSort) =>
       each !== sort ? 'none' : descending === 'true' ? 'descending' : 'ascending';

@@ -1,20 +1,16 @@
 import type { JointRow, RegisterAnswer, SelectionAnswer } from '@seatwell/contract';
-import { keepPreviousData, useInfiniteQuery } from '@tanstack/react-query';
-import { useCallback, useMemo } from 'react';
+import { keepPreviousData, type QueryClient, useQueries, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useCallback, useMemo, useState } from 'react';
 import { request, withQuery } from '../../app/api-client.ts';
 import { shutdownKey } from '../../app/query-client.ts';
+import { type Blocks, blockRows, blocksOf, rowCountOf, rowsOf } from './register-blocks.ts';
 import { filtersOf, type RegisterSearch } from './register-search.ts';
 
-// The first page comes quickly; who scrolls on is served in larger ones.
-const firstPage = 100;
-const furtherPage = 300;
-// The bar of the table reaches this far beyond what is loaded: nobody waits for a hundred thousand rows by a slip.
-const rowsAhead = 1500;
-
 export interface Register {
-  readonly rows: readonly JointRow[];
-  /** rows that the table offers to scroll through for now */
-  readonly rowCount: number;
+  /** the rows at their places; undefined = not loaded */
+  readonly rows: readonly (JointRow | undefined)[];
+  /** the rows that are loaded, block by block */
+  readonly loaded: readonly (readonly JointRow[])[];
   readonly found: { readonly count: number; readonly exact: boolean } | undefined;
   readonly registerTotal: number | undefined;
   readonly withoutTarget: number | undefined;
@@ -23,47 +19,86 @@ export interface Register {
   /** rows of the list before are shown until the new ones are here */
   readonly stale: boolean;
   readonly error: unknown;
-  readonly needMore: () => void;
-  readonly retry: () => void;
+  /** the table says which rows are in sight */
+  readonly onShown: (first: number, last: number) => void;
 }
 
-/** The joints behind the address, page after page; while another list is on its way, the old rows stay. */
+// Asked for before they come into sight.
+const rowsAround = 50;
+
+const blockKey = (shutdownId: string, search: RegisterSearch, ...block: readonly number[]) =>
+  shutdownKey(shutdownId, 'register', search, ...block);
+
+/**
+ * A block of the list. Behind a block that is known it goes on by the cursor, which costs the same at any depth;
+ * after a jump the server counts its way to the place.
+ */
+function blockQuery(queries: QueryClient, shutdownId: string, search: RegisterSearch, block: number) {
+  const before = () => queries.getQueryState<RegisterAnswer>(blockKey(shutdownId, search, block - 1));
+  return {
+    queryKey: blockKey(shutdownId, search, block),
+    queryFn: ({ signal }: { signal: AbortSignal }) => {
+      const known = before();
+      const cursor = known?.isInvalidated === false ? known.data?.next : undefined;
+      const place = cursor ? { cursor } : { from: block === 0 ? undefined : block * blockRows };
+      const query = { ...search, limit: blockRows, ...place };
+      return request<RegisterAnswer>(withQuery(`/shutdowns/${shutdownId}/joints`, query), { signal });
+    },
+  };
+}
+
+/**
+ * The joints behind the address. Only the blocks in sight are asked for, and only they are made fresh when somebody
+ * records something; the others keep their rows until they come into sight. While another list is on its way, the old
+ * rows stay.
+ */
 export function useRegister(shutdownId: string, search: RegisterSearch): Register {
-  const query = useInfiniteQuery({
-    queryKey: shutdownKey(shutdownId, 'register', search),
-    queryFn: ({ pageParam, signal }) =>
-      request<RegisterAnswer>(
-        withQuery(`/shutdowns/${shutdownId}/joints`, {
-          ...search,
-          limit: pageParam === null ? firstPage : furtherPage,
-          cursor: pageParam,
-        }),
-        { signal },
-      ),
-    initialPageParam: null as string | null,
-    getNextPageParam: (last) => last.next,
-    placeholderData: keepPreviousData,
-  });
-  const { data, hasNextPage, isFetchingNextPage, fetchNextPage, refetch } = query;
-  const rows = useMemo(() => data?.pages.flatMap((page) => page.rows) ?? [], [data]);
-  const first = data?.pages[0];
-  const needMore = useCallback(() => {
-    if (hasNextPage && !isFetchingNextPage) void fetchNextPage();
-  }, [hasNextPage, isFetchingNextPage, fetchNextPage]);
+  const queries = useQueryClient();
+  const [wanted, setWanted] = useState<readonly number[]>([]);
+  const head = useQuery({ ...blockQuery(queries, shutdownId, search, 0), placeholderData: keepPreviousData });
+  const stale = head.isPlaceholderData;
+  const first = head.data;
   const found = first?.total ?? undefined;
-  const ahead = found?.exact ? Math.min(found.count, rows.length + rowsAhead) : rows.length + rowsAhead;
+  const exists = (block: number) => !found?.exact || block * blockRows < found.count;
+  const parts = useQueries({
+    queries: (stale || !head.data ? [] : wanted.filter(exists)).map((block) =>
+      blockQuery(queries, shutdownId, search, block),
+    ),
+    combine: (results) => ({
+      error: results.find((result) => result.error)?.error,
+      // Changes whenever one of them has other rows.
+      seen: results.map((result) => result.dataUpdatedAt).join(' '),
+    }),
+  });
+  const listKey = JSON.stringify(search);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what the cache holds changes with `seen`
+  const known = useMemo((): Blocks => {
+    if (!first) return new Map();
+    const kept = new Map<number, RegisterAnswer>([[0, first]]);
+    if (stale) return kept;
+    // A key matches those that say more as well: other filters are another list.
+    for (const [key, answer] of queries.getQueriesData<RegisterAnswer>({ queryKey: blockKey(shutdownId, search) }))
+      if (answer && JSON.stringify(key.at(-2)) === listKey) kept.set(Number(key.at(-1)), answer);
+    return kept;
+  }, [first, stale, parts.seen, queries, shutdownId, listKey]);
+  const rowCount = stale ? (first?.rows.length ?? 0) : rowCountOf(found, known);
+  const rows = useMemo(() => rowsOf(known, rowCount), [known, rowCount]);
+  const loaded = useMemo(() => [...known.values()].map((answer) => answer.rows), [known]);
+  const onShown = useCallback((from: number, to: number) => {
+    const next = blocksOf(from - rowsAround, to + rowsAround).filter((block) => block > 0);
+    setWanted((now) => (now.join() === next.join() ? now : next));
+  }, []);
   return {
     rows,
-    rowCount: hasNextPage ? ahead : rows.length,
+    loaded,
     found,
     registerTotal: first?.registerTotal ?? undefined,
     withoutTarget: first?.withoutTarget ?? undefined,
     foundJoints: first?.foundCount ?? undefined,
-    loading: query.isPending,
-    stale: query.isPlaceholderData,
-    error: query.error,
-    needMore,
-    retry: () => void refetch(),
+    loading: head.isPending,
+    stale,
+    error: head.error ?? parts.error,
+    onShown,
   };
 }
 
