@@ -66,6 +66,11 @@ export const EQUIVALENT = [
   { file: 'sequence/request.ts', code: 'if (tools > 1) {', why: 'a whole number of tools' },
   {
     file: 'sequence/request.ts',
+    code: 'if (input.group !== undefined && input.group > 1) {',
+    why: 'a whole number of bolts',
+  },
+  {
+    file: 'sequence/request.ts',
     code: "} else if (pattern === 'circular' && tools !== undefined && tools > 1) {",
     why: 'a whole number of tools',
   },

@@ -6,6 +6,7 @@ import {
   type SequencePattern,
   type SequenceRequest,
   tighteningSequence,
+  wrenchTime,
 } from '../src/index.ts';
 import { LEGACY_ORDERS, ruleOrder } from '../src/sequence/cross-order.ts';
 
@@ -310,5 +311,14 @@ describe('refused requests', () => {
     expect(limitOf({ boltCount: 8, pattern: 'simultaneous' })).toBe(2);
     expect(limitOf({ boltCount: 12, pattern: 'legacy', group: 5 })).toBe('1, 2, 3');
     expect(limitOf({ boltCount: 8, pattern: 'circular', tools: 2 })).toBe(1);
+  });
+});
+
+describe('the time of the wrench', () => {
+  it('is moves times seconds over the tools, in hours', () => {
+    const sequence = tighteningSequence({ boltCount: 12, pattern: 'legacy', numbering: 'clockwise' });
+    expect(sequence.moves).toBe(60);
+    expect(wrenchTime({ sequence, secondsPerMove: 90, tools: 1 }).hours).toBeCloseTo(1.5, 9);
+    expect(wrenchTime({ sequence, secondsPerMove: 90, tools: 3 }).hours).toBeCloseTo(0.5, 9);
   });
 });

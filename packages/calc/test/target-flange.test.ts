@@ -9,6 +9,7 @@ import {
   threadGeometry,
   weldNeckHub,
 } from '../src/index.ts';
+import { stressShare } from '../src/target/flange-at-target.ts';
 import { EXAMPLE_TARGET } from './example-joints.ts';
 
 const ALLOWED = {
@@ -226,6 +227,35 @@ describe('the stresses of the flange in the window', () => {
     expect(codesOf(high)).toEqual(['flange-overloaded-by-pressure flange.strength']);
     const rated = codesOf({ ...RATED, service: { ...RATED.service, pressure_MPa: 60 } });
     expect(rated).toContain('flange-overloaded-by-pressure');
+  });
+});
+
+describe('what the code allows', () => {
+  const share = (longitudinalHub_MPa: number, radial_MPa: number, tangential_MPa: number) =>
+    stressShare({ longitudinalHub_MPa, radial_MPa, tangential_MPa, rigidityJ: 0, ok: true }, 100);
+
+  it('is the allowable, one and a half of it in the hub, and the means with the hub (2-8)', () => {
+    expect(share(150, 0, 0)).toBeCloseTo(1, 9);
+    expect(share(0, 100, 0)).toBeCloseTo(1, 9);
+    expect(share(0, 0, 100)).toBeCloseTo(1, 9);
+    expect(share(120, 80, 0)).toBeCloseTo(1, 9);
+    expect(share(120, 0, 80)).toBeCloseTo(1, 9);
+  });
+
+  const allowedAt = (request: TargetRequest, boltStress_MPa: number) =>
+    targetWindow({ ...request, target: { boltStress_MPa } }).flangeStress?.find((one) => one.case === 'assembly')?.ok;
+
+  it('is kept up to the limit and not beyond, by stress as by rigidity', () => {
+    const stress = limitOf(CUSTOM, 'flange-stress-assembly');
+    expect([allowedAt(CUSTOM, stress * 0.995), allowedAt(CUSTOM, stress * 1.005)]).toEqual([true, false]);
+    const soft = { ...ALLOWED, elasticModulusAmbient_MPa: 30_000, elasticModulusOperating_MPa: 400_000 };
+    const strong = { ...soft, allowableAmbient_MPa: 2000, allowableOperating_MPa: 2000 };
+    const request = {
+      ...CUSTOM,
+      flange: { ...CUSTOM.flange, strength: { ...CUSTOM.flange.strength, ...strong } },
+    } as TargetRequest;
+    const rigid = limitOf(request, 'flange-rigidity');
+    expect([allowedAt(request, rigid * 0.995), allowedAt(request, rigid * 1.005)]).toEqual([true, false]);
   });
 });
 

@@ -235,6 +235,12 @@ describe('borders', () => {
     expect(codeOf({ ...EXAMPLE_TARGET, passPercents: [100.5, 100] })).toBe('passes-must-rise-to-100');
   });
 
+  it('name 100 % as the limit of a pass', () => {
+    expect(() => targetWindow({ ...EXAMPLE_TARGET, passPercents: [30, 90] })).toThrow(
+      expect.objectContaining({ errors: [expect.objectContaining({ path: 'passPercents', limit: 100 })] }),
+    );
+  });
+
   it('name the least nut factor: the wedge of the thread, P/(2·π·d)', () => {
     try {
       targetWindow({ ...EXAMPLE_TARGET, lubricant: { nutFactor: 0.015, source: 'x' } });
