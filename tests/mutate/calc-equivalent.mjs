@@ -65,6 +65,11 @@ export const EQUIVALENT = [
   { file: 'sequence/cautions.ts', code: 'if (tools > 1) {', why: 'a whole number of tools' },
   { file: 'sequence/request.ts', code: 'if (tools > 1) {', why: 'a whole number of tools' },
   {
+    file: 'stud-length/standard-stud-length.ts',
+    code: 'const faces_in = Number(flange.rating) <= 300 ? FACES_LOW_CLASS : FACES_HIGH_CLASS;',
+    why: 'between classes: the next is 400',
+  },
+  {
     file: 'sequence/request.ts',
     code: 'if (input.group !== undefined && input.group > 1) {',
     why: 'a whole number of bolts',

@@ -5,9 +5,11 @@ import {
   alignmentLimits,
   blindThickness,
   CalcRefusal,
+  celsiusOf,
   convert,
   elongation,
   faceLimits,
+  fahrenheitOf,
   GASKET_FAMILIES,
   gasketDimensions,
   gasketFactors,
@@ -321,5 +323,20 @@ describe('units', () => {
     expect(convert('torque', 100, 'lbf·ft', 'N·m')).toBeCloseTo(135.58, 2);
     expect(convert('length', 1, 'in', 'mm')).toBe(25.4);
     expect(convert('force', 1, 'kip', 'kN')).toBeCloseTo(4.4482, 4);
+  });
+});
+
+describe('units that are exact by definition', () => {
+  it.each([
+    ['length', 1, 'm', 'mm', 1000],
+    ['pressure', 10, 'bar', 'MPa', 1],
+    ['pressure', 1000, 'kPa', 'MPa', 1],
+  ] as const)('%s: %d %s', (quantity, value, from, to, expected) => {
+    expect(convert(quantity, value, from as never, to as never)).toBeCloseTo(expected, 12);
+  });
+
+  it('water freezes at 32 and boils at 212 °F', () => {
+    expect([fahrenheitOf(0), fahrenheitOf(100)]).toEqual([32, 212]);
+    expect([celsiusOf(32), celsiusOf(212)]).toEqual([0, 100]);
   });
 });

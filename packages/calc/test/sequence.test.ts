@@ -322,3 +322,12 @@ describe('the time of the wrench', () => {
     expect(wrenchTime({ sequence, secondsPerMove: 90, tools: 3 }).hours).toBeCloseTo(0.5, 9);
   });
 });
+
+describe('the positions of the bolts', () => {
+  it('are one for each bolt, clockwise from the datum, equally far apart', () => {
+    const { positions } = tighteningSequence({ boltCount: 8, pattern: 'legacy', numbering: 'clockwise' });
+    expect(positions).toEqual(
+      allBolts(8).map((bolt) => ({ label: bolt, clockwiseIndex: bolt, angle_deg: (bolt - 1) * 45 })),
+    );
+  });
+});
