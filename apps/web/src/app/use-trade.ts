@@ -4,7 +4,7 @@ import { useFormat } from '../format/format-provider.tsx';
 import type { Formatter } from '../format/formatter.ts';
 import { inchFraction } from '../format/fractions.ts';
 import tradeTexts from '../texts/en/trade.json';
-import { type RuleWords, useRuleWords, useText } from '../texts/text-provider.tsx';
+import { useText } from '../texts/text-provider.tsx';
 import type { TextKey, Translate } from '../texts/translate.ts';
 
 type TradeKey = TextKey<'trade'>;
@@ -21,18 +21,15 @@ export interface Trade {
   readonly flange: (size: string, rating: string) => string;
   /** 16 × 1⅛ */
   readonly bolts: (count: number | null, thread: string | null) => string;
-  /** a rule by its code: what it demands, why, what clears it */
-  readonly rule: (code: string) => RuleWords | undefined;
 }
 
 export function useTrade(): Trade {
   const text = useText('trade');
   const format = useFormat();
-  const rule = useRuleWords();
-  return useMemo(() => trade(text, format, rule), [text, format, rule]);
+  return useMemo(() => trade(text, format), [text, format]);
 }
 
-function trade(text: Translate<'trade'>, format: Formatter, rule: Trade['rule']): Trade {
+function trade(text: Translate<'trade'>, format: Formatter): Trade {
   const word: Trade['word'] = (group, code) => {
     const key = `${group}-${code}`;
     return tradeKeys.has(key) ? text(key as TradeKey) : code.replaceAll('-', ' ');
@@ -48,7 +45,6 @@ function trade(text: Translate<'trade'>, format: Formatter, rule: Trade['rule'])
       if (code === 'hold') return text('waits-hold', { reason: String(data.reason ?? '') });
       return word('waits', code);
     },
-    rule,
     flange: flangeWords,
     bolts: (count, thread) =>
       [count === null ? null : format.count(count), thread === null ? null : threadSize(thread)]

@@ -1,5 +1,4 @@
 import { directionOf, type Language, nearestLanguage } from '@seatwell/contract';
-import { RULES } from '@seatwell/workflow';
 import type { i18n } from 'i18next';
 import {
   createContext,
@@ -12,12 +11,6 @@ import {
   useState,
 } from 'react';
 import { catalogueOf, createTranslator, type Feature, type Translate } from './translate.ts';
-
-export interface RuleWords {
-  readonly sentence: string;
-  readonly why: string;
-  readonly remedy: string;
-}
 
 const TextContext = createContext<{
   translator: i18n;
@@ -84,22 +77,4 @@ function useTextContext() {
   const context = useContext(TextContext);
   if (!context) throw new Error('useText needs a TextProvider above it.');
   return context;
-}
-
-/**
- * The words of rules by their code, in the language of the screen: what it demands, why, what clears it.
- * English is what the rules themselves say.
- */
-export function useRuleWords(): (code: string) => RuleWords | undefined {
-  const { language } = useTextContext();
-  const translated = use(catalogueOf('rules', language));
-  return useCallback(
-    (code) => {
-      const rule = RULES.find((each) => each.code === code);
-      if (!rule) return undefined;
-      const word = (part: keyof RuleWords): string => translated[`${code}.${part}`] ?? rule[part];
-      return { sentence: word('sentence'), why: word('why'), remedy: word('remedy') };
-    },
-    [translated],
-  );
 }

@@ -1,7 +1,7 @@
 import type { HistoryEntry, JointPage, MakeAnswer } from '@seatwell/contract';
 import { lazy, Suspense } from 'react';
 import { useCommand } from '../../app/use-command.ts';
-import { useTrade } from '../../app/use-trade.ts';
+import { useRuleWords } from '../../app/use-rule-words.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { SettleDialog } from '../reviews/settle-dialog.tsx';
 import type { Amendment } from './amendments.ts';
@@ -66,14 +66,14 @@ function RevokeDialog({ page, entry, onClose }: Props) {
 
 function SettleEntry({ page, entry, onClose }: Props) {
   const sentence = useEventSentence();
-  const trade = useTrade();
+  const ruleWords = useRuleWords();
   const { jointId, version } = page.joint;
   return (
     <SettleDialog
       subject={{ subjectId: jointId, makeId: entry.makeId, version }}
       eventId={entry.eventId}
       what={sentence(entry)}
-      rules={ruleSentences(trade, entry.reviewCodes)}
+      rules={ruleSentences(ruleWords, entry.reviewCodes)}
       onClose={onClose}
     />
   );

@@ -5,6 +5,7 @@ import { useState } from 'react';
 import { shutdownQuery } from '../../app/reads.ts';
 import { useMe } from '../../app/session.ts';
 import { useCommand } from '../../app/use-command.ts';
+import { useRuleWords } from '../../app/use-rule-words.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
@@ -23,6 +24,7 @@ export function DeviationDialog({ page, make, onClose }: Props) {
   const text = useText('joint');
   const accept = useCommand('deviation-accepted');
   const trade = useTrade();
+  const ruleWords = useRuleWords();
   const { grants } = useMe();
   const shutdown = useQuery(shutdownQuery(useShutdownId()));
   const [rule, setRule] = useState('');
@@ -34,7 +36,7 @@ export function DeviationDialog({ page, make, onClose }: Props) {
   );
   const chosen = offered.find((each) => each.code === rule);
   const sentence = (each: (typeof RULES)[number] | undefined) =>
-    trade.rule(each?.code ?? '')?.sentence ?? each?.sentence ?? '';
+    ruleWords(each?.code ?? '')?.sentence ?? each?.sentence ?? '';
   const mayAccept = chosen?.clearedBy.some((role) => grants.some((grant) => grant.role === role)) ?? false;
   const rolesOf = (roles: readonly string[]) => roles.map((role) => trade.word('role', role)).join(', ');
   return (

@@ -1,4 +1,4 @@
-import type { Trade } from '../../app/use-trade.ts';
+import type { WordsOfRule } from '../../app/use-rule-words.ts';
 import { ruleSentences } from './rule-sentences.ts';
 
 /** Details of flags carry instants as the record has them. */
@@ -11,10 +11,10 @@ const IN_REVIEW = /^[a-z-]+: (.*)$/;
 export function flagDetail(
   flag: { readonly code: string; readonly detail: string },
   time: (instant: string) => string,
-  trade: Pick<Trade, 'rule'>,
+  words: WordsOfRule,
 ): string {
   const codes = flag.code === 'needs-review' ? IN_REVIEW.exec(flag.detail)?.[1] : undefined;
-  if (codes !== undefined) return ruleSentences(trade, codes.split(', '));
-  if (flag.code === 'implausible') return ruleSentences(trade, flag.detail.split(', '));
+  if (codes !== undefined) return ruleSentences(words, codes.split(', '));
+  if (flag.code === 'implausible') return ruleSentences(words, flag.detail.split(', '));
   return flag.detail.replaceAll(INSTANT, time);
 }

@@ -1,5 +1,6 @@
 import type { JointPage, MakeAnswer } from '@seatwell/contract';
 import { addresses } from '../../app/addresses.ts';
+import { useRuleWords } from '../../app/use-rule-words.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -39,6 +40,7 @@ export function JointHead({ page, make }: { page: JointPage; make: MakeAnswer | 
 function StageBlock({ page, make }: { page: JointPage; make: MakeAnswer }) {
   const text = useText('joint');
   const trade = useTrade();
+  const ruleWords = useRuleWords();
   const format = useFormat();
   const persons = usePersons(page);
   const several = page.makes.length > 1;
@@ -71,7 +73,7 @@ function StageBlock({ page, make }: { page: JointPage; make: MakeAnswer }) {
         .filter((flag) => flag.code !== 'part-tight')
         .map((flag) => (
           <span key={`${flag.code} ${flag.detail}`} className={styles.flag} data-tone={toneOf(flag.code)}>
-            {`${trade.word('flag', flag.code)}: ${flagDetail(flag, format.dayTime, trade)}`}
+            {`${trade.word('flag', flag.code)}: ${flagDetail(flag, format.dayTime, ruleWords)}`}
           </span>
         ))}
       <span className={styles.soft}>

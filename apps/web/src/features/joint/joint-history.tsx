@@ -1,6 +1,7 @@
 import type { HistoryEntry, JointPage, MakeAnswer, Stage } from '@seatwell/contract';
 import { useState } from 'react';
 import { fileAddress } from '../../app/file-field.tsx';
+import { useRuleWords } from '../../app/use-rule-words.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -62,6 +63,7 @@ function Entry({ page, make, entry, onAmend }: EntryProps) {
   const sentence = useEventSentence();
   const persons = usePersons(page);
   const trade = useTrade();
+  const ruleWords = useRuleWords();
   const stage = stageOfEvent(entry);
   const gone = entry.amendedBy.some((each) => each.type === 'corrected' || each.type === 'revoked');
   const recorder = entry.recordedBy === null ? [] : [entry.recordedBy.personId];
@@ -102,7 +104,7 @@ function Entry({ page, make, entry, onAmend }: EntryProps) {
           </div>
         )}
         {entry.waitsForReview && (
-          <div className={styles.stop}>{text('in-review', { rules: ruleSentences(trade, entry.reviewCodes) })}</div>
+          <div className={styles.stop}>{text('in-review', { rules: ruleSentences(ruleWords, entry.reviewCodes) })}</div>
         )}
         <span className={styles.entryActions}>
           {amendmentsOf(entry, make).map((amendment) => (

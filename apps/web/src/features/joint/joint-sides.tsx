@@ -1,6 +1,7 @@
 import type { JointPage, MakeAnswer } from '@seatwell/contract';
 import type { ReactNode } from 'react';
 import { addresses } from '../../app/addresses.ts';
+import { useRuleWords } from '../../app/use-rule-words.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -15,6 +16,7 @@ import { jointState } from './shown-make.ts';
 export function JointSides({ page, make }: { page: JointPage; make: MakeAnswer }) {
   const text = useText('joint');
   const trade = useTrade();
+  const ruleWords = useRuleWords();
   const format = useFormat();
   const shutdownId = useShutdownId();
   const others = page.makes.filter((other) => other.makeId !== make.makeId);
@@ -79,7 +81,7 @@ export function JointSides({ page, make }: { page: JointPage; make: MakeAnswer }
         <Side title={text('deviations')} empty="">
           {deviations.map((deviation) => (
             <li key={deviation.eventId}>
-              <strong>{ruleSentences(trade, [deviation.rule])}</strong>
+              <strong>{ruleSentences(ruleWords, [deviation.rule])}</strong>
               <span>{deviation.reason}</span>
             </li>
           ))}

@@ -3,8 +3,8 @@ import { useSuspenseQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { reviewsQuery } from '../../app/reads.ts';
+import { useRuleWords } from '../../app/use-rule-words.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
-import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import reviewTexts from '../../texts/en/reviews.json';
 import { useText } from '../../texts/text-provider.tsx';
@@ -20,7 +20,7 @@ import { SettleDialog } from './settle-dialog.tsx';
 export function ReviewsPage() {
   const text = useText('reviews');
   const format = useFormat();
-  const trade = useTrade();
+  const ruleWords = useRuleWords();
   const shutdownId = useShutdownId();
   const { data } = useSuspenseQuery(reviewsQuery(shutdownId));
   const [settling, setSettling] = useState<ReviewsAnswer['rows'][number] | null>(null);
@@ -74,8 +74,8 @@ export function ReviewsPage() {
               <ul className={styles.rules}>
                 {row.rules.map((rule) => (
                   <li key={rule.code}>
-                    {trade.rule(rule.code)?.sentence ?? rule.sentence}
-                    <span className={styles.soft}>{trade.rule(rule.code)?.remedy ?? rule.remedy}</span>
+                    {ruleWords(rule.code)?.sentence ?? rule.sentence}
+                    <span className={styles.soft}>{ruleWords(rule.code)?.remedy ?? rule.remedy}</span>
                   </li>
                 ))}
                 {row.behind !== null && <li className={styles.soft}>{text('behind')}</li>}
@@ -103,7 +103,7 @@ export function ReviewsPage() {
           subject={{ subjectId: settling.pack.packId, makeId: null, version: null }}
           eventId={settling.eventId}
           what={eventWord(settling.type)}
-          rules={settling.rules.map((rule) => trade.rule(rule.code)?.sentence ?? rule.sentence).join(' ')}
+          rules={settling.rules.map((rule) => ruleWords(rule.code)?.sentence ?? rule.sentence).join(' ')}
           onClose={() => setSettling(null)}
         />
       )}

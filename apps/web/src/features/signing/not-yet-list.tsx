@@ -1,3 +1,4 @@
+import { useRuleWords } from '../../app/use-rule-words.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Notice } from '../../ui/notice.tsx';
@@ -9,6 +10,7 @@ import styles from './signing.module.css';
 export function NotYetList({ title, rows }: { title: string; rows: readonly NotYet[] }) {
   const text = useText('signing');
   const trade = useTrade();
+  const ruleWords = useRuleWords();
   return (
     <Notice kind="attention" title={title} live>
       <ul className={styles.notYet}>
@@ -17,7 +19,7 @@ export function NotYetList({ title, rows }: { title: string; rows: readonly NotY
             <strong>{row.tag}</strong>
             {problem !== null && <p>{problem}</p>}
             {failed.map((rule) => {
-              const item = ruleItem(trade, rule);
+              const item = ruleItem(trade, ruleWords, rule);
               return (
                 <p key={rule.rule}>
                   {item.message} {item.remedy} {item.who !== undefined && text('cleared-by', { who: item.who })}

@@ -1,6 +1,7 @@
 import { RULES } from '@seatwell/workflow';
 import { ApiProblem } from '../../app/api-problem.ts';
 import { useProblemDetails } from '../../app/error-notice.tsx';
+import { useRuleWords, type WordsOfRule } from '../../app/use-rule-words.ts';
 import { type Trade, useTrade } from '../../app/use-trade.ts';
 import type { ProblemDetails, ProblemItem } from '../../ui/problem.tsx';
 
@@ -19,8 +20,8 @@ interface Failed {
 }
 
 /** A failed rule in full: what was found, why it matters, what clears it, and who. */
-export function ruleItem(trade: Trade, failed: Failed): ProblemItem {
-  const words = trade.rule(failed.rule);
+export function ruleItem(trade: Trade, ruleWords: WordsOfRule, failed: Failed): ProblemItem {
+  const words = ruleWords(failed.rule);
   return {
     code: failed.rule,
     message: [words?.sentence ?? failed.message, failed.detail].filter(Boolean).join(' '),
@@ -32,11 +33,12 @@ export function ruleItem(trade: Trade, failed: Failed): ProblemItem {
 /** An error in words; of failed rules each with why it matters and who clears it. */
 export function useRulesProblem(): (error: unknown) => ProblemDetails | undefined {
   const trade = useTrade();
+  const ruleWords = useRuleWords();
   const details = useProblemDetails();
   return (error) => {
     if (!(error instanceof ApiProblem) || error.code !== 'rules-not-met') return details(error);
     const errors = error.items.map((item): ProblemItem => {
-      const words = trade.rule(item.code ?? '');
+      const words = ruleWords(item.code ?? '');
       const parts = words ? [words.why, words.remedy] : [item.why, item.remedy];
       return {
         code: item.code,
