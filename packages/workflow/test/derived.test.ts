@@ -142,6 +142,9 @@ describe('flags beside the stage', () => {
     expect(flags(story, found(later, [{ ...again, provisional: true, clearedAt: null }]))).toEqual(['tool-failed']);
     // A calibration made after it was found wrong says nothing about the work before.
     expect(flags(story, found('2027-10-01', [again]))).toEqual(['tool-failed']);
+    // Mended and calibrated anew before it was used here: what was wrong with it was wrong with other work.
+    const mended = { ...again, calibratedOn: '2027-02-15' };
+    expect(flags(story, found('2027-02-01', [mended]))).toEqual([]);
     const { passes } = story.make();
     const madeAgain = [...passes, ...passes.map((pass) => ({ ...pass, toolId: id.uuid(96) }))];
     expect(failedTools(story.make(), found(later).tools)).toEqual([id.WRENCH]);

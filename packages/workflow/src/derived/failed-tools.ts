@@ -12,6 +12,14 @@ function inDoubtFrom({ calibrations, failedOn }: ToolFacts): string {
   return good.sort().at(-1) ?? '';
 }
 
+/** The last day on which a failed tool was in doubt: that of the finding, once it was calibrated anew. */
+function inDoubtThrough({ calibrations, failedOn }: ToolFacts): string {
+  const anew = calibrations.some(
+    (each) => failedOn !== null && each.calibratedOn > failedOn && (!each.provisional || each.clearedAt !== null),
+  );
+  return anew && failedOn !== null ? failedOn : '9999-12-31';
+}
+
 /** When a tool last worked on the bolts as they are tightened now. */
 function workedAt(make: MakeState, toolId: string): readonly string[] {
   // A pass that was made again stands for the one before it.
@@ -32,7 +40,7 @@ export function failedTools(make: MakeState, tools: Readonly<Record<string, Tool
   return make.toolsUsed.filter((toolId) => {
     const tool = tools[toolId];
     if (!tool || tool.failedOn === null) return false;
-    const from = inDoubtFrom(tool);
-    return workedAt(make, toolId).some((at) => dayOfInstant(at) >= from);
+    const [from, through] = [inDoubtFrom(tool), inDoubtThrough(tool)];
+    return workedAt(make, toolId).some((at) => dayOfInstant(at) >= from && dayOfInstant(at) <= through);
   });
 }

@@ -14,13 +14,22 @@ const HYDRAULIC: readonly string[] = ['hydraulic-wrench', 'tensioner'];
 export const toolIdsOf = ({ tools }: Tightening): readonly string[] =>
   [tools.toolId, tools.pumpId, tools.gaugeId].filter((id) => id !== null);
 
+const calibratedAfter = ({ calibrations }: ToolFacts, failedOn: string, workDay: string): boolean =>
+  calibrations.some(
+    ({ calibratedOn, provisional, clearedAt }) =>
+      calibratedOn > failedOn && calibratedOn <= workDay && (!provisional || clearedAt !== null),
+  );
+
 /** Why a tool may not be used at this moment; null when it may. */
 export function notCalibrated(
   tool: ToolFacts | undefined,
   context: Pick<RuleContext, 'workDay' | 'shiftEndDay' | 'workTime' | 'settings'>,
 ): string | null {
   if (!tool) return 'a tool that is not on record';
-  if (tool.failedOn && tool.failedOn <= context.workDay) return `${tool.tag} (failed on ${tool.failedOn})`;
+  // Found wrong, it is out of use until it was calibrated anew.
+  const { failedOn } = tool;
+  if (failedOn && failedOn <= context.workDay && !calibratedAfter(tool, failedOn, context.workDay))
+    return `${tool.tag} (failed on ${failedOn})`;
   const inForce = tool.calibrations.filter(
     (c) => c.calibratedOn <= context.workDay && c.validThrough >= context.shiftEndDay,
   );
