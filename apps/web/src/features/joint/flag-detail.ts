@@ -1,8 +1,6 @@
 import type { WordsOfRule } from '../../app/use-rule-words.ts';
+import { instantsIn } from '../../format/instants-in.ts';
 import { ruleSentences } from './rule-sentences.ts';
-
-/** Details of flags carry instants as the record has them. */
-const INSTANT = /\d{4}-\d\d-\d\dT[\d:.]+Z/g;
 
 // `opened: open.zero-energy-checks, open.caution-shown`: the event, and the rules that failed.
 const IN_REVIEW = /^[a-z-]+: (.*)$/;
@@ -16,5 +14,5 @@ export function flagDetail(
   const codes = flag.code === 'needs-review' ? IN_REVIEW.exec(flag.detail)?.[1] : undefined;
   if (codes !== undefined) return ruleSentences(words, codes.split(', '));
   if (flag.code === 'implausible') return ruleSentences(words, flag.detail.split(', '));
-  return flag.detail.replaceAll(INSTANT, time);
+  return instantsIn(flag.detail, time);
 }

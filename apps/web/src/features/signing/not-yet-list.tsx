@@ -1,5 +1,6 @@
 import { useRuleWords } from '../../app/use-rule-words.ts';
 import { useTrade } from '../../app/use-trade.ts';
+import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { ruleItem } from '../work/rules-problem.ts';
@@ -11,6 +12,7 @@ export function NotYetList({ title, rows }: { title: string; rows: readonly NotY
   const text = useText('signing');
   const trade = useTrade();
   const ruleWords = useRuleWords();
+  const format = useFormat();
   return (
     <Notice kind="attention" title={title} live>
       <ul className={styles.notYet}>
@@ -19,7 +21,7 @@ export function NotYetList({ title, rows }: { title: string; rows: readonly NotY
             <strong>{row.tag}</strong>
             {problem !== null && <p>{problem}</p>}
             {failed.map((rule) => {
-              const item = ruleItem(trade, ruleWords, rule);
+              const item = ruleItem(trade, ruleWords, format, rule);
               return (
                 <p key={rule.rule}>
                   {item.message} {item.remedy} {item.who !== undefined && text('cleared-by', { who: item.who })}

@@ -3,6 +3,9 @@ import { ApiProblem } from '../../app/api-problem.ts';
 import { useProblemDetails } from '../../app/error-notice.tsx';
 import { useRuleWords, type WordsOfRule } from '../../app/use-rule-words.ts';
 import { type Trade, useTrade } from '../../app/use-trade.ts';
+import { useFormat } from '../../format/format-provider.tsx';
+import type { Formatter } from '../../format/formatter.ts';
+import { instantsIn } from '../../format/instants-in.ts';
 import type { ProblemDetails, ProblemItem } from '../../ui/problem.tsx';
 
 /** Who may clear a rule, in words; undefined for what is no rule. */
@@ -20,11 +23,11 @@ interface Failed {
 }
 
 /** A failed rule in full: what was found, why it matters, what clears it, and who. */
-export function ruleItem(trade: Trade, ruleWords: WordsOfRule, failed: Failed): ProblemItem {
+export function ruleItem(trade: Trade, ruleWords: WordsOfRule, format: Formatter, failed: Failed): ProblemItem {
   const words = ruleWords(failed.rule);
   return {
     code: failed.rule,
-    message: [words?.sentence ?? failed.message, failed.detail].filter(Boolean).join(' '),
+    message: [words?.sentence ?? failed.message, instantsIn(failed.detail, format.dayTime)].filter(Boolean).join(' '),
     remedy: [words?.why ?? failed.why, words?.remedy ?? failed.remedy].filter(Boolean).join(' '),
     who: whoClears(trade, failed.rule),
   };
@@ -34,6 +37,7 @@ export function ruleItem(trade: Trade, ruleWords: WordsOfRule, failed: Failed): 
 export function useRulesProblem(): (error: unknown) => ProblemDetails | undefined {
   const trade = useTrade();
   const ruleWords = useRuleWords();
+  const format = useFormat();
   const details = useProblemDetails();
   return (error) => {
     if (!(error instanceof ApiProblem) || error.code !== 'rules-not-met') return details(error);
@@ -43,7 +47,10 @@ export function useRulesProblem(): (error: unknown) => ProblemDetails | undefine
       return {
         code: item.code,
         path: item.path,
-        message: words ? [words.sentence, item.detail].filter(Boolean).join(' ') : item.message,
+        message: instantsIn(
+          words ? [words.sentence, item.detail].filter(Boolean).join(' ') : item.message,
+          format.dayTime,
+        ),
         remedy: parts.filter((part) => typeof part === 'string' && part !== '').join(' '),
         who: whoClears(trade, item.code),
       };
