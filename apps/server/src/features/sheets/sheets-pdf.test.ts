@@ -48,6 +48,21 @@ describe('sheets as PDF', () => {
     }
   });
 
+  test.each(['en', 'es', 'pt', 'hi', 'ar'] as const)(
+    'a tag that goes on in the next line has its own hyphens, in %s',
+    async (language) => {
+      const make = makeOf();
+      // Rows of every length: some end at a hyphen.
+      const remark = Array.from({ length: 40 }, (_, index) => `${'x'.repeat(index % 12)} U41-P-P-F3`).join(' ');
+      const { bytes } = await sheetsPdf(
+        [sheetContent(sourceOf({ make, joint: jointOf(make, { remark }) }), language)],
+        none,
+      );
+      const printed = pdfText(bytes).replaceAll(/[\s\u200b\u2066-\u2069]/g, '');
+      expect(printed.split('U41-P-P-F3')).toHaveLength(41);
+    },
+  );
+
   test('sheets set at the same time do not take each other’s answers', async () => {
     const tags = ['A-1', 'B-2', 'C-3', 'D-4'];
     const pdfs = await Promise.all(

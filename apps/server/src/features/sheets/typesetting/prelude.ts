@@ -19,6 +19,10 @@ export const PRELUDE = `
 )
 // A word longer than its column breaks rather than leaves the paper.
 #show regex("[^\\s\u{200b}]{22}"): it => it + sym.zws
+// Spanish and Portuguese say a hyphen again on the next line; a tag has only its own, so what holds a hyphen is set as
+// English is. The other languages get a pattern that nothing meets.
+#let repeats-hyphen = input.language in ("es", "pt")
+#show regex(if repeats-hyphen { "\\S*-\\S*" } else { "[^\\s\\S]" }): set text(lang: "en")
 #set table(stroke: 0.5pt + black)
 
 #let grey = luma(35%)
