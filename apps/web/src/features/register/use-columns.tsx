@@ -74,7 +74,7 @@ export function useColumns(
       {
         key: 'crew',
         header: text('column-crew'),
-        width: '3.5rem',
+        width: '4rem',
         from: 'middle',
         sorted: sorted('crew'),
         cell: (row) => row.crew?.code,
@@ -82,7 +82,7 @@ export function useColumns(
       {
         key: 'planned',
         header: text('column-planned'),
-        width: '5rem',
+        width: '5.25rem',
         sorted: sorted('planned'),
         cell: (row) => (row.plannedOn === null ? '' : format.shortDay(row.plannedOn)),
       },

@@ -26,10 +26,10 @@ export const REPORT_TEMPLATE = `${PRELUDE}
   set text(size: 8.4pt)
   let last = d.areas.len() + 1
   table(
-    columns: (1fr,) + (13.8mm,) * d.columns.len(),
+    columns: (1fr,) + (13.8mm,) * d.columns.len(), inset: (x: 2pt, y: 5pt),
     align: (x, y) => (if x == 0 { start } else { end }) + horizon,
     stroke: (x, y) => (bottom: if y == 0 or y == last - 1 { 1pt + black } else { 0.4pt + black }),
-    table.header(text(weight: 600, t.area), ..d.columns.map(c => text(size: 7.2pt, weight: 600, c))),
+    table.header(text(weight: 600, t.area), ..d.columns.map(c => text(size: 7.2pt, weight: 600, hyphenate: true, c))),
     ..d.areas.map(a => (a.name, ..a.figures.map(f => if f == 0 { text(fill: grey, "0") } else { str(f) }))).flatten(),
     ..(text(weight: 700, d.sum.name), ..d.sum.figures.map(f => text(weight: 700, str(f)))),
   )

@@ -222,7 +222,7 @@ export const sheet = {
     offset: 'Desalinhamento dos eixos',
     rotation: 'Rotação dos furos',
     pullIn: 'Força para trazer à posição',
-    pullInUnit: '% da carga-alvo',
+    pullInUnit: '% da carga do alvo',
     flatness: 'Planeza das faces',
     flatnessMeasured: 'a medir',
     shaft: 'Movimento do eixo durante o aperto',
