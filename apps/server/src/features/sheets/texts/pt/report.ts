@@ -15,7 +15,7 @@ export const report = {
   partTight: 'Aperto parcial',
   unclosedA: 'Pend. A abertas',
   lapsing: 'A vencer',
-  missing: 'Sem qualif.',
+  missing: 'Não aptos',
   byArea: 'Área por área',
   more: 'mais {count} áreas',
   headlineLeaking: 'Ligações vazando: {count}',

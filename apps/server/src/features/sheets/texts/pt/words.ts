@@ -53,8 +53,8 @@ export const words = {
   },
   family: {
     'spiral-wound': 'espiralada',
-    'grooved-metal': 'metálica ranhurada',
-    'corrugated-metal': 'metálica corrugada',
+    'grooved-metal': 'ranhurada',
+    'corrugated-metal': 'corrugada',
     jacketed: 'encamisada',
     'flat-metal': 'metálica plana',
     'ring-joint': 'anel',
