@@ -77,7 +77,7 @@ export const sheet = {
     crew: 'Equipe',
     service: 'Serviço',
     viewedFrom: 'Visto de',
-    bolt1At: 'O parafuso 1 fica em',
+    bolt1At: 'Posição do parafuso 1',
     flange: 'Flange',
     flangeLine: '{standard} · {size} · classe {rating}',
     flangeLineEn: '{standard} · {size} · {rating}',
@@ -132,7 +132,7 @@ export const sheet = {
     title: 'Mapa de parafusos',
     drawing: 'Mapa de parafusos de {tag}: {count} parafusos',
     viewedFrom: 'visto de {side}',
-    bolt1: 'Parafuso 1 em {place}: a marca',
+    bolt1: 'Parafuso 1, {place}: a marca',
     notchTop: 'A marca é a referência, desenhada no topo.',
     noViewingSide:
       'LADO DE OBSERVAÇÃO NÃO INFORMADO: combinar em campo antes de numerar o primeiro parafuso, e anotar aqui:',
