@@ -1,8 +1,9 @@
 /** Attributes of an element; undefined ones are left out, numbers are rounded to a hundredth. */
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 
-/** The font of the drawings: the web's family first, then the one shipped for print. */
-export const drawingFont = "'Atkinson Hyperlegible Next Variable','Atkinson Hyperlegible Next','Noto Sans',sans-serif";
+/** The fonts of the drawings: the web's family first, then the one shipped for print, then those of other scripts. */
+export const drawingFont =
+  "'Atkinson Hyperlegible Next Variable','Atkinson Hyperlegible Next','Noto Sans Devanagari','Noto Sans Arabic','Noto Sans',sans-serif";
 
 /** One SVG element with presentation attributes only: style rules and variables fail silently in print. */
 export function element(name: string, attributes: Attributes, content = ''): string {
