@@ -215,6 +215,36 @@ describe('importing again', () => {
     expect(second.mappedBy).toBe('remembered');
     expect(second.choices.mapping).toEqual({ tag: 0, area: 1, size: 2, remark: 3 });
   });
+
+  it('offers the answers of last time, and leaves the rows waiting until they are given for this file', async () => {
+    const headers = 'Tag,Area,Standard,Size,Rating,Criticality,Class note';
+    const file = (tag: string) =>
+      csv(headers, `${tag}1,Utilities,EN 1092-1,DN 65,PN 16,high,a`, `${tag}2,Utilities,EN 1092-1,DN 100,PN 16,B,a`);
+    const boltCount = 'all.boltCount.EN-1092-1.DN65';
+    const criticality = 'word.criticality.high';
+    const asked = async (tag: string, given: Record<string, string | number> = {}) => {
+      const preview = await previewed(file(tag), { options: { answers: given } });
+      const questions = preview.questions.map(({ key, lastAnswer }) => [key, lastAnswer] as const);
+      return { error: preview.counts.error, questions: Object.fromEntries(questions) };
+    };
+    expect(await asked('A')).toEqual({ error: 1, questions: { [boltCount]: undefined, [criticality]: undefined } });
+    expect((await asked('A', { [boltCount]: 4 })).questions).toEqual({ [criticality]: undefined });
+    expect(await asked('A', { [boltCount]: 4, [criticality]: 'A' })).toEqual({ error: 0, questions: {} });
+
+    expect(await asked('B')).toEqual({ error: 1, questions: { [boltCount]: 4, [criticality]: 'A' } });
+    // Answered otherwise for one of them: the other's answer stays as it was, the next file is offered both.
+    expect((await asked('B', { [boltCount]: 8 })).questions).toEqual({ [criticality]: 'A' });
+    expect((await asked('C')).questions).toEqual({ [boltCount]: 8, [criticality]: 'A' });
+    // Row 2 of another file is another joint: what was said of it alone is not offered.
+    await asked('D', { 'row.2.boltCount': 4 });
+    const { rows } = await shutdown.plant.db.query<{ answers: object }>(
+      'SELECT answers FROM import_mapping ORDER BY used_at DESC LIMIT 1',
+    );
+    expect(rows[0]?.answers).toEqual({ [boltCount]: 8, [criticality]: 'A' });
+    // An answer that is not among the choices is not offered.
+    await asked('E', { [boltCount]: 5 });
+    expect((await asked('F')).questions).toEqual({ [boltCount]: undefined, [criticality]: 'A' });
+  });
 });
 
 describe('all or nothing', () => {

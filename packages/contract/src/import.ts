@@ -102,6 +102,8 @@ export const importQuestion = z.object({
   choices: z.array(z.object({ value: cellText, label: z.string() })),
   rows: z.int(),
   firstRows: z.array(z.int()),
+  /** the answer given the last time a sheet had these headers; it counts only once it is sent for this file too */
+  lastAnswer: cellText.optional(),
 });
 export type ImportQuestion = z.infer<typeof importQuestion>;
 

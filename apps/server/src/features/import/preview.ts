@@ -15,8 +15,8 @@ import { uuidv7 } from 'uuidv7';
 import { copyInto, copyLines } from '../../platform/database/copy-rows.ts';
 import { type Database, inTransaction, type Transaction } from '../../platform/database/pool.ts';
 import { Problem } from '../../platform/errors/problem.ts';
+import { checkedMapping, rememberChoices, rememberedChoices, withLastAnswers } from './choice-memory.ts';
 import { type Draft, loadDraft, type StoredPreview, storePreview } from './drafts.ts';
-import { checkedMapping, rememberedMapping, rememberMapping } from './mapping-memory.ts';
 import { NamedThings } from './named-things.ts';
 import { type PlannedRow, planRow, shownValues } from './plan-row.ts';
 import { type ReadRow, readRows } from './read-rows.ts';
@@ -238,10 +238,12 @@ export async function previewImport(
       throw new Problem('already-exists', 'This file has been imported already. Choose it again to import it again.');
     const samples = header.rows.slice(0, 50).map((row) => row.cells);
     const guessed = guessColumns(header.headers, samples);
-    const remembered = chosen.mapping ? null : await rememberedMapping(tx, siteId, header.headers);
+    const remembered = await rememberedChoices(tx, siteId, header.headers);
     const width = Math.max(sheet.width, header.headers.length);
-    const mapping = chosen.mapping ? checkedMapping(chosen.mapping, width) : (remembered ?? guessed.mapping);
-    if (chosen.mapping) await rememberMapping(tx, siteId, header.headers, mapping);
+    const mapping = chosen.mapping ? checkedMapping(chosen.mapping, width) : (remembered?.mapping ?? guessed.mapping);
+    const answers = chosen.options.answers ?? {};
+    if (chosen.mapping || Object.keys(answers).length > 0)
+      await rememberChoices(tx, siteId, header.headers, { mapping, answers });
 
     const joints = await knownJoints(tx, siteId, shutdownId);
     const read = await readRows(header.rows, header.headers, mapping, chosen, (tag) => joints.has(comparableTag(tag)));
@@ -268,7 +270,7 @@ export async function previewImport(
         understoodAs: understood(read.columns.find((each) => each.column === columnLetter(column))),
       })),
       counts,
-      questions: [...read.questions],
+      questions: withLastAnswers(read.questions, remembered?.answers ?? {}),
       named,
       existing: things.existing(),
       notes: sheet.notes.slice(0, 100).map((note) => ({ ...note })),

@@ -15,14 +15,14 @@ import { importQuery, useConfirm, useImportJob } from './use-import.ts';
 
 interface ConfirmBarProps {
   readonly preview: ImportPreview;
-  /** choices were changed and the file has not been read with them */
-  readonly edited: boolean;
+  /** why the file has to be read with the choices as they stand before anything can be recorded */
+  readonly unread: 'choices-changed' | 'answers-filled' | null;
   readonly reading: boolean;
   readonly onReadAgain: () => void;
 }
 
 /** What can be done now: read the file with other choices, or record what the preview shows. */
-export function ConfirmBar({ preview, edited, reading, onReadAgain }: ConfirmBarProps) {
+export function ConfirmBar({ preview, unread, reading, onReadAgain }: ConfirmBarProps) {
   const text = useText('import');
   const format = useFormat();
   const shutdownId = useShutdownId();
@@ -67,7 +67,7 @@ export function ConfirmBar({ preview, edited, reading, onReadAgain }: ConfirmBar
       )}
       <StickyActionBar
         actions={
-          edited ? (
+          unread ? (
             <Button kind="primary" busy={reading} onClick={onReadAgain}>
               {text('read-again')}
             </Button>
@@ -91,7 +91,7 @@ export function ConfirmBar({ preview, edited, reading, onReadAgain }: ConfirmBar
             total={job.data.total}
           />
         ) : (
-          <BarWords edited={edited} preview={preview} leaveOut={leaveOut} onLeaveOut={setLeaveOut} />
+          <BarWords unread={unread} preview={preview} leaveOut={leaveOut} onLeaveOut={setLeaveOut} />
         )}
       </StickyActionBar>
     </>
@@ -99,14 +99,14 @@ export function ConfirmBar({ preview, edited, reading, onReadAgain }: ConfirmBar
 }
 
 function BarWords(props: {
-  edited: boolean;
+  unread: ConfirmBarProps['unread'];
   preview: ImportPreview;
   leaveOut: boolean;
   onLeaveOut: (on: boolean) => void;
 }) {
   const text = useText('import');
-  const { edited, preview } = props;
-  if (edited) return <span className={styles.soft}>{text('choices-changed')}</span>;
+  const { unread, preview } = props;
+  if (unread) return <span className={styles.soft}>{text(unread)}</span>;
   if (preview.counts.error === 0) return <span className={styles.soft}>{text('all-or-nothing')}</span>;
   return (
     <Checkbox

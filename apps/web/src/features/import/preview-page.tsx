@@ -31,7 +31,8 @@ export function PreviewPage({ draft, preview }: { draft: ImportDraft; preview: I
   const shutdownId = useShutdownId();
   const again = usePreview(preview.importId);
   const [edited, setEdited] = useState<ImportChoices>();
-  const choices = edited ?? preview.choices;
+  const choices = edited ?? withLastAnswers(preview);
+  const unread = edited ? 'choices-changed' : choices === preview.choices ? null : 'answers-filled';
   const { counts } = preview;
   const props: ChoicesProps = { preview, choices, onChange: setEdited };
   const readAgain = () => again.mutate(choices, { onSuccess: () => setEdited(undefined) });
@@ -67,7 +68,17 @@ export function PreviewPage({ draft, preview }: { draft: ImportDraft; preview: I
       <NamedSection {...props} />
       <ColumnsSection {...props} draft={draft} />
       <ErrorNotice error={again.error} />
-      <ConfirmBar preview={preview} edited={edited !== undefined} reading={again.isPending} onReadAgain={readAgain} />
+      <ConfirmBar preview={preview} unread={unread} reading={again.isPending} onReadAgain={readAgain} />
     </div>
   );
+}
+
+/** The preview's choices, and for what they leave open the answers of last time: the person looks and reads again. */
+function withLastAnswers({ choices, questions }: ImportPreview): ImportChoices {
+  const { answers } = choices.options;
+  const last = questions.flatMap(({ key, lastAnswer }) =>
+    lastAnswer === undefined || answers?.[key] !== undefined ? [] : [[key, lastAnswer] as const],
+  );
+  if (last.length === 0) return choices;
+  return { ...choices, options: { ...choices.options, answers: { ...answers, ...Object.fromEntries(last) } } };
 }

@@ -18,11 +18,18 @@ export function QuestionsSection({ preview, choices, onChange }: ChoicesProps) {
           <Select
             key={question.key}
             label={question.question}
-            hint={text('question-rows', {
-              count: question.rows,
-              field: nameOf(question.field),
-              rows: question.firstRows.join(', '),
-            })}
+            hint={[
+              text('question-rows', {
+                count: question.rows,
+                field: nameOf(question.field),
+                rows: question.firstRows.join(', '),
+              }),
+              question.lastAnswer !== undefined &&
+                question.lastAnswer === answers[question.key] &&
+                text('as-last-time'),
+            ]
+              .filter(Boolean)
+              .join(' · ')}
             value={String(answers[question.key] ?? '')}
             options={question.choices.map((choice) => ({ value: String(choice.value), label: choice.label }))}
             onChange={(chosen) => {

@@ -213,7 +213,7 @@ export type ImportDraft = Prisma.ImportDraftModel
 export type ImportRow = Prisma.ImportRowModel
 /**
  * Model ImportMapping
- * The column choices made for a set of headers, remembered for the next file that looks the same.
+ * The columns chosen and the answers given for a set of headers, remembered for the next file that looks the same.
  */
 export type ImportMapping = Prisma.ImportMappingModel
 /**

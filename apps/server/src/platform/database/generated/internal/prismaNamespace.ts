@@ -3720,6 +3720,7 @@ export const ImportMappingScalarFieldEnum = {
   siteId: 'siteId',
   headersHash: 'headersHash',
   mapping: 'mapping',
+  answers: 'answers',
   usedAt: 'usedAt'
 } as const
 

@@ -670,6 +670,7 @@ export const ImportMappingScalarFieldEnum = {
   siteId: 'siteId',
   headersHash: 'headersHash',
   mapping: 'mapping',
+  answers: 'answers',
   usedAt: 'usedAt'
 } as const
 

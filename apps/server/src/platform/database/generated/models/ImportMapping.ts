@@ -14,7 +14,7 @@ import type * as Prisma from "../internal/prismaNamespace.ts"
 
 /**
  * Model ImportMapping
- * The column choices made for a set of headers, remembered for the next file that looks the same.
+ * The columns chosen and the answers given for a set of headers, remembered for the next file that looks the same.
  */
 export type ImportMappingModel = runtime.Types.Result.DefaultSelection<Prisma.$ImportMappingPayload>
 
@@ -40,6 +40,7 @@ export type ImportMappingCountAggregateOutputType = {
   siteId: number
   headersHash: number
   mapping: number
+  answers: number
   usedAt: number
   _all: number
 }
@@ -61,6 +62,7 @@ export type ImportMappingCountAggregateInputType = {
   siteId?: true
   headersHash?: true
   mapping?: true
+  answers?: true
   usedAt?: true
   _all?: true
 }
@@ -141,6 +143,7 @@ export type ImportMappingGroupByOutputType = {
   siteId: string
   headersHash: string
   mapping: runtime.JsonValue
+  answers: runtime.JsonValue
   usedAt: Date
   _count: ImportMappingCountAggregateOutputType | null
   _min: ImportMappingMinAggregateOutputType | null
@@ -169,6 +172,7 @@ export type ImportMappingWhereInput = {
   siteId?: Prisma.UuidFilter<"ImportMapping"> | string
   headersHash?: Prisma.StringFilter<"ImportMapping"> | string
   mapping?: Prisma.JsonFilter<"ImportMapping">
+  answers?: Prisma.JsonFilter<"ImportMapping">
   usedAt?: Prisma.DateTimeFilter<"ImportMapping"> | Date | string
 }
 
@@ -176,6 +180,7 @@ export type ImportMappingOrderByWithRelationInput = {
   siteId?: Prisma.SortOrder
   headersHash?: Prisma.SortOrder
   mapping?: Prisma.SortOrder
+  answers?: Prisma.SortOrder
   usedAt?: Prisma.SortOrder
 }
 
@@ -187,6 +192,7 @@ export type ImportMappingWhereUniqueInput = Prisma.AtLeast<{
   siteId?: Prisma.UuidFilter<"ImportMapping"> | string
   headersHash?: Prisma.StringFilter<"ImportMapping"> | string
   mapping?: Prisma.JsonFilter<"ImportMapping">
+  answers?: Prisma.JsonFilter<"ImportMapping">
   usedAt?: Prisma.DateTimeFilter<"ImportMapping"> | Date | string
 }, "siteId_headersHash">
 
@@ -194,6 +200,7 @@ export type ImportMappingOrderByWithAggregationInput = {
   siteId?: Prisma.SortOrder
   headersHash?: Prisma.SortOrder
   mapping?: Prisma.SortOrder
+  answers?: Prisma.SortOrder
   usedAt?: Prisma.SortOrder
   _count?: Prisma.ImportMappingCountOrderByAggregateInput
   _max?: Prisma.ImportMappingMaxOrderByAggregateInput
@@ -207,6 +214,7 @@ export type ImportMappingScalarWhereWithAggregatesInput = {
   siteId?: Prisma.UuidWithAggregatesFilter<"ImportMapping"> | string
   headersHash?: Prisma.StringWithAggregatesFilter<"ImportMapping"> | string
   mapping?: Prisma.JsonWithAggregatesFilter<"ImportMapping">
+  answers?: Prisma.JsonWithAggregatesFilter<"ImportMapping">
   usedAt?: Prisma.DateTimeWithAggregatesFilter<"ImportMapping"> | Date | string
 }
 
@@ -214,6 +222,7 @@ export type ImportMappingCreateInput = {
   siteId: string
   headersHash: string
   mapping: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  answers?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   usedAt: Date | string
 }
 
@@ -221,6 +230,7 @@ export type ImportMappingUncheckedCreateInput = {
   siteId: string
   headersHash: string
   mapping: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  answers?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   usedAt: Date | string
 }
 
@@ -228,6 +238,7 @@ export type ImportMappingUpdateInput = {
   siteId?: Prisma.StringFieldUpdateOperationsInput | string
   headersHash?: Prisma.StringFieldUpdateOperationsInput | string
   mapping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  answers?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   usedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
 }
 
@@ -235,6 +246,7 @@ export type ImportMappingUncheckedUpdateInput = {
   siteId?: Prisma.StringFieldUpdateOperationsInput | string
   headersHash?: Prisma.StringFieldUpdateOperationsInput | string
   mapping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  answers?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   usedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
 }
 
@@ -242,6 +254,7 @@ export type ImportMappingCreateManyInput = {
   siteId: string
   headersHash: string
   mapping: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  answers?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   usedAt: Date | string
 }
 
@@ -249,6 +262,7 @@ export type ImportMappingUpdateManyMutationInput = {
   siteId?: Prisma.StringFieldUpdateOperationsInput | string
   headersHash?: Prisma.StringFieldUpdateOperationsInput | string
   mapping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  answers?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   usedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
 }
 
@@ -256,6 +270,7 @@ export type ImportMappingUncheckedUpdateManyInput = {
   siteId?: Prisma.StringFieldUpdateOperationsInput | string
   headersHash?: Prisma.StringFieldUpdateOperationsInput | string
   mapping?: Prisma.JsonNullValueInput | runtime.InputJsonValue
+  answers?: Prisma.JsonNullValueInput | runtime.InputJsonValue
   usedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
 }
 
@@ -268,6 +283,7 @@ export type ImportMappingCountOrderByAggregateInput = {
   siteId?: Prisma.SortOrder
   headersHash?: Prisma.SortOrder
   mapping?: Prisma.SortOrder
+  answers?: Prisma.SortOrder
   usedAt?: Prisma.SortOrder
 }
 
@@ -289,6 +305,7 @@ export type ImportMappingSelect<ExtArgs extends runtime.Types.Extensions.Interna
   siteId?: boolean
   headersHash?: boolean
   mapping?: boolean
+  answers?: boolean
   usedAt?: boolean
 }, ExtArgs["result"]["importMapping"]>
 
@@ -296,6 +313,7 @@ export type ImportMappingSelectCreateManyAndReturn<ExtArgs extends runtime.Types
   siteId?: boolean
   headersHash?: boolean
   mapping?: boolean
+  answers?: boolean
   usedAt?: boolean
 }, ExtArgs["result"]["importMapping"]>
 
@@ -303,6 +321,7 @@ export type ImportMappingSelectUpdateManyAndReturn<ExtArgs extends runtime.Types
   siteId?: boolean
   headersHash?: boolean
   mapping?: boolean
+  answers?: boolean
   usedAt?: boolean
 }, ExtArgs["result"]["importMapping"]>
 
@@ -310,10 +329,11 @@ export type ImportMappingSelectScalar = {
   siteId?: boolean
   headersHash?: boolean
   mapping?: boolean
+  answers?: boolean
   usedAt?: boolean
 }
 
-export type ImportMappingOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"siteId" | "headersHash" | "mapping" | "usedAt", ExtArgs["result"]["importMapping"]>
+export type ImportMappingOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"siteId" | "headersHash" | "mapping" | "answers" | "usedAt", ExtArgs["result"]["importMapping"]>
 
 export type $ImportMappingPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "ImportMapping"
@@ -322,6 +342,7 @@ export type $ImportMappingPayload<ExtArgs extends runtime.Types.Extensions.Inter
     siteId: string
     headersHash: string
     mapping: runtime.JsonValue
+    answers: runtime.JsonValue
     usedAt: Date
   }, ExtArgs["result"]["importMapping"]>
   composites: {}
@@ -749,6 +770,7 @@ export interface ImportMappingFieldRefs {
   readonly siteId: Prisma.FieldRef<"ImportMapping", 'String'>
   readonly headersHash: Prisma.FieldRef<"ImportMapping", 'String'>
   readonly mapping: Prisma.FieldRef<"ImportMapping", 'Json'>
+  readonly answers: Prisma.FieldRef<"ImportMapping", 'Json'>
   readonly usedAt: Prisma.FieldRef<"ImportMapping", 'DateTime'>
 }
     
