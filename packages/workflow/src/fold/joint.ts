@@ -1,29 +1,8 @@
 import type { Payload } from '@seatwell/contract';
 import type { JointState, MakeState, RecordedEvent } from '../state.ts';
 import { newMake } from './new-make.ts';
+import { unknownSpecification } from './unknown-specification.ts';
 import { upcast } from './upcast.ts';
-
-const unknownSpecification: JointState['specification'] = {
-  flange: { standard: 'custom', size: '', rating: '', facing: 'other' },
-  bolting: null,
-  gasket: {
-    family: 'none',
-    detail: null,
-    count: 1,
-    contactInside_mm: null,
-    contactOutside_mm: null,
-    thickness_mm: null,
-  },
-  clampedParts: [],
-  service: {
-    medium: null,
-    pressure_MPa: null,
-    pressureAsEntered: null,
-    temperature_C: null,
-    temperatureAsEntered: null,
-  },
-  hotExposed: false,
-};
 
 const nowhere: JointState['whereabouts'] = {
   areaId: null,

@@ -1,28 +1,6 @@
 import type { ClampedPart, JointSpecification } from '@seatwell/contract';
-import type { RegisterField, RegisterValues } from '@seatwell/workflow';
+import { type RegisterField, type RegisterValues, unknownSpecification } from '@seatwell/workflow';
 import { insertOf } from './described-joint.ts';
-
-const NOTHING: JointSpecification = {
-  flange: { standard: 'custom', size: '', rating: '', facing: 'other' },
-  bolting: null,
-  gasket: {
-    family: 'none',
-    detail: null,
-    count: 1,
-    contactInside_mm: null,
-    contactOutside_mm: null,
-    thickness_mm: null,
-  },
-  clampedParts: [],
-  service: {
-    medium: null,
-    pressure_MPa: null,
-    pressureAsEntered: null,
-    temperature_C: null,
-    temperatureAsEntered: null,
-  },
-  hotExposed: false,
-};
 
 const part = (kind: ClampedPart['kind'], thickness_mm: number | null = null): ClampedPart => ({
   kind,
@@ -65,7 +43,7 @@ export function specificationFrom(
   filled: ReadonlySet<RegisterField>,
   known: JointSpecification | null,
 ): JointSpecification {
-  const base = known ?? NOTHING;
+  const base = known ?? unknownSpecification;
   const said = <F extends RegisterField & keyof RegisterValues>(field: F): RegisterValues[F] | undefined =>
     known && filled.has(field) ? undefined : values[field];
   const flange: JointSpecification['flange'] = {
@@ -130,7 +108,8 @@ const gasketsIn = (stack: readonly ClampedPart[]): number => stack.filter((each)
 
 /** A stack that an engineer entered in more detail, with the gaskets that the sheet says, is the better one. */
 const sealsAlike = (stack: readonly ClampedPart[], known: readonly ClampedPart[]): boolean =>
-  gasketsIn(stack) === gasketsIn(known) && insertOf({ ...NOTHING, clampedParts: [...known] }) === undefined;
+  gasketsIn(stack) === gasketsIn(known) &&
+  insertOf({ ...unknownSpecification, clampedParts: [...known] }) === undefined;
 
 function thickened(base: JointSpecification, values: RegisterValues): ClampedPart[] {
   const thickness_mm = thicknessOf(values);
