@@ -1,8 +1,8 @@
 import type { WorkingStep } from '@seatwell/calc';
+import { decimalsFor } from '../../format/decimals.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Table } from '../../ui/table.tsx';
-import { decimalsFor } from './decimals.ts';
 
 /** Every step with its formula, its numbers and its source, to be followed by hand and printed. */
 export function WorkingSteps({ steps }: { steps: readonly WorkingStep[] }) {

@@ -1,4 +1,5 @@
 import type { CalcTargetResponse } from '@seatwell/contract';
+import { decimalsFor } from '../../format/decimals.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -37,17 +38,11 @@ export function WorkingDialog({ answer, onClose }: { answer: CalcTargetResponse;
             key: 'value',
             header: text('value'),
             numeric: true,
-            cell: (step) => `${format.number(step.value, decimalsOf(step.value))} ${step.unit}`,
+            cell: (step) => `${format.number(step.value, decimalsFor(step.value))} ${step.unit}`,
           },
           { key: 'source', header: text('source'), cell: (step) => step.source },
         ]}
       />
     </Dialog>
   );
-}
-
-// Four significant digits: the working is checked by hand, not printed for measuring.
-function decimalsOf(value: number): number {
-  if (value === 0 || Number.isInteger(value)) return 0;
-  return Math.max(0, Math.min(6, 3 - Math.floor(Math.log10(Math.abs(value)))));
 }
