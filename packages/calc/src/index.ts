@@ -107,10 +107,12 @@ export type {
 } from './target/request.ts';
 export { type Sensitivity, targetSensitivities } from './target/sensitivities.ts';
 export { type TargetTableRow, targetTable } from './target/target-table.ts';
+export { targetTensioning } from './target/target-tensioning.ts';
 export { targetWindow } from './target/target-window.ts';
 export { type WeakJoint, weakStandardJoints } from './target/weak-joints.ts';
-export { tensionerGroupLoads } from './tensioner/group-pressures.ts';
+export { tensionerGroupLoads, tensioningGroups } from './tensioner/group-pressures.ts';
 export { type TensionerAnswer, type TensionerRequest, tensioner } from './tensioner/tensioner.ts';
+export { type TensioningPlan, type TensioningPlanRequest, tensioningPlan } from './tensioner/tensioning-plan.ts';
 export { inchFraction, parseThread, type ThreadDesignation } from './threads/designation.ts';
 export { type ThreadGeometry, threadGeometry } from './threads/geometry.ts';
 export { assemblyLoad, torsionFactor } from './torque/assembly-load.ts';

@@ -22,6 +22,8 @@ export interface ToolFacts {
   readonly scaleMinimum: number | null;
   readonly scaleMaximum: number;
   readonly scaleUnit: 'N·m' | 'MPa' | 'mm';
+  /** of a tensioner */
+  readonly hydraulicArea_mm2?: number | null;
   readonly failedOn: string | null;
   readonly calibrations: readonly {
     readonly calibrationId: string;

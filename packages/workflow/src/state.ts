@@ -116,6 +116,30 @@ export interface TargetEvidence {
   readonly sources: readonly string[];
   /** how the engineer chose that it is tightened; without it, by the procedure */
   readonly tightening?: TighteningPlan | null;
+  /** of a tensioner: what its pump is set to */
+  readonly tensioning?: Tensioning | null;
+}
+
+/** Pressures of a tensioner, group by group; `passes` of the target give that of the last group. */
+export interface Tensioning {
+  readonly toolId: string;
+  readonly toolTag: string;
+  readonly hydraulicArea_mm2: number;
+  readonly gaugeDivision_MPa: number;
+  readonly coverage: number;
+  /** what each bolt keeps after the tool is let off */
+  readonly residualLoad_N: number;
+  readonly loadTransferFactor: number;
+  readonly toolLoad_N: number;
+  /** highest tool load of a group over the bolt's yield load */
+  readonly utilisation: number;
+  /** thread to stand out of the nut, about one diameter (common practice) */
+  readonly protrusion_mm: number;
+  /** clockwise places of the bolts of each group, in the order of tensioning */
+  readonly groups: readonly (readonly number[])[];
+  readonly passes: readonly { readonly percent: number; readonly groupPressures_MPa: readonly number[] }[];
+  /** what the engineer was told about the pressures */
+  readonly warnings: readonly string[];
 }
 
 /** The pattern of the procedure, or computed loads: every step with its own set value. */

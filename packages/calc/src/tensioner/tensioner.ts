@@ -33,7 +33,7 @@ export interface TensionerAnswer extends Explained {
 }
 
 /** Share of bolt yield that the tool may reach. */
-const UTILISATION_LIMIT = 0.95;
+export const UTILISATION_LIMIT = 0.95;
 const LEAST_FACTOR = 1.1;
 const BASE_FACTOR = 1.01;
 

@@ -37,6 +37,8 @@ export {
   shutdownSettings,
 } from './shutdown-events.ts';
 export {
+  COVERAGES,
+  type Coverage,
   type ProcedureContent,
   procedureContent,
   type Reach,
@@ -46,6 +48,7 @@ export {
 export {
   alignmentReadings,
   faceReading,
+  type TensionerChoice,
   type TighteningChoice,
   type ToolSetting,
   tighteningChoice,

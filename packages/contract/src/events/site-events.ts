@@ -34,6 +34,11 @@ export const PATTERNS = [
   'simultaneous-circular',
 ] as const;
 
+/** Shares of the bolts that may be under tensioners at once: one to four groups. */
+export const COVERAGES = [1, 0.5, 0.33, 0.25] as const;
+export const coverage = z.union([z.literal(1), z.literal(0.5), z.literal(0.33), z.literal(0.25)]);
+export type Coverage = z.infer<typeof coverage>;
+
 /** A procedure: what a crew is briefed on. A revision in use is never edited. */
 export const procedureContent = z.strictObject({
   numbering: z.enum(['clockwise', 'order']),
@@ -44,6 +49,8 @@ export const procedureContent = z.strictObject({
   finalRound: z.boolean(),
   relaxationPass: z.boolean(),
   method: tighteningMethod,
+  /** of tensioners; without it no pressure can be calculated */
+  coverage: coverage.nullable().optional(),
   lubricantId: id,
   appliesTo: z.strictObject({
     kinds: z.array(jointKind),
@@ -128,6 +135,7 @@ export const siteEvents = {
     certificate: fileHash.nullable(),
   }),
   'qualification-withdrawn': z.strictObject({ reason: prose }),
+  /** version 2: `hydraulicArea_mm2` */
   'tool-registered': z.strictObject({
     toolId: id,
     tag: line,
@@ -137,6 +145,8 @@ export const siteEvents = {
     scaleMaximum: positive,
     scaleUnit: z.enum(['N·m', 'MPa', 'mm']),
     scaleDivision: positive.nullable(),
+    /** of a tensioner, from its plate */
+    hydraulicArea_mm2: positive.nullable().optional(),
   }),
   'calibration-recorded': z.strictObject({
     calibrationId: id,
@@ -150,6 +160,7 @@ export const siteEvents = {
   }),
   'calibration-cleared': z.strictObject({ calibrationId: id }),
   'tool-failed': z.strictObject({ reason: prose, foundOn: day }),
+  /** version 2: `content.coverage` */
   'procedure-drafted': z.strictObject({
     procedureId: id,
     revision: z.int().min(1),

@@ -82,12 +82,16 @@ export const tighteningChoice = z.discriminatedUnion('way', [
 ]);
 export type TighteningChoice = z.infer<typeof tighteningChoice>;
 
+/** The tensioner that the pressures are for, and the division of the gauge that they are set on. */
+export const tensionerChoice = z.strictObject({ toolId: id, gaugeDivision_MPa: positive });
+export type TensionerChoice = z.infer<typeof tensionerChoice>;
+
 export const workEvents = {
   'procedure-assigned': z.strictObject({
     procedureId: id,
     revision: z.int().min(1),
   }),
-  /** version 2: `tightening` */
+  /** version 2: `tightening`; version 3: `tensioner` */
   'target-approved': z.discriminatedUnion('basis', [
     z.strictObject({
       basis: z.literal('calculated'),
@@ -96,6 +100,7 @@ export const workEvents = {
       boltStress_MPa: positive.nullable(),
       acceptedShortfall: prose.nullable(),
       tightening: tighteningChoice.nullable().optional(),
+      tensioner: tensionerChoice.nullable().optional(),
     }),
     z.strictObject({ basis: z.literal('target-table'), tableId: id }),
     z.strictObject({

@@ -88,6 +88,8 @@ export const toolsAnswer = z.object({
       scaleMaximum: z.number(),
       scaleUnit: z.enum(['N·m', 'MPa', 'mm']),
       scaleDivision: z.number().nullable(),
+      /** of a tensioner */
+      hydraulicArea_mm2: z.number().nullable(),
       failedOn: day.nullable(),
       /** the one in force today; null = out of calibration */
       inForce: calibrationRow.nullable(),

@@ -5,7 +5,12 @@ type Upcaster = (payload: unknown) => unknown;
 /** UPCASTERS[type][v] turns a payload of version v into version v + 1. */
 const UPCASTERS: Readonly<Record<string, Readonly<Record<number, Upcaster>>>> = {
   // Version 2 may name how the joint is tightened; before, it was by the procedure, as it still is without a name.
-  'target-approved': { 1: (payload) => payload },
+  // Version 3 may name the tensioner; a target without it has no pressure, as none had.
+  'target-approved': { 1: (payload) => payload, 2: (payload) => payload },
+  // Version 2 may give a tensioner's hydraulic area; nothing stands for it where it was not given.
+  'tool-registered': { 1: (payload) => payload },
+  // Version 2 may give the coverage of tensioners; nothing stands for it where it was not given.
+  'procedure-drafted': { 1: (payload) => payload },
 };
 
 /**

@@ -1,7 +1,7 @@
 import type { Payload, ToolSetting } from '@seatwell/contract';
 import type { RuleContext } from '../context.ts';
 import { computedPasses } from '../pass-count.ts';
-import type { ComputedPass } from '../state.ts';
+import type { ComputedPass, Tensioning } from '../state.ts';
 import { moment } from '../time.ts';
 import { nameOf, notQualified } from './people.ts';
 import { list, type Rule, rule } from './rule.ts';
@@ -23,11 +23,46 @@ function computedAgainstSet(set: ToolSetting, { setValues_Nm }: ComputedPass) {
     : { detail: `${torque_Nm} N·m was set.`, limit: given };
 }
 
+// Each group of a tensioner has its own pressure; what is recorded of a pass is one of them, as with computed loads.
+function pressureAgainstGroups(
+  { pressure_MPa }: ToolSetting,
+  passIndex: number | null,
+  toolId: string,
+  { tools }: RuleContext,
+  tensioning: Tensioning,
+) {
+  const tool = tools[toolId];
+  const { hydraulicArea_mm2, passes, toolTag } = tensioning;
+  if (tool && tool.hydraulicArea_mm2 !== hydraulicArea_mm2)
+    return {
+      detail: `${tool.tag} has a hydraulic area of ${tool.hydraulicArea_mm2 ?? 'unknown'} mm².`,
+      limit: `${hydraulicArea_mm2} mm² as ${toolTag}`,
+    };
+  const last = passes.length - 1;
+  const pass = passes[Math.min(passIndex ?? last, last)];
+  if (!pass) return null;
+  // Rounds after the passes are made at the last pressure.
+  const given = passIndex === null ? pass.groupPressures_MPa.slice(-1) : pass.groupPressures_MPa;
+  const share = pass.percent >= 100 ? SET_TOLERANCE.fullPass : SET_TOLERANCE.earlierPass;
+  const limit = `${given.join(', ')} MPa ± ${share * 100} %`;
+  if (pressure_MPa === undefined)
+    return { detail: 'The pass has pressures of its groups, and no pressure was set.', limit };
+  return given.some((value) => Math.abs(pressure_MPa - value) <= share * value)
+    ? null
+    : { detail: `${pressure_MPa} MPa was set.`, limit };
+}
+
 // Rounds at the full value, which are no pass of their own, go by the last pass of the target.
-function setAgainstTarget(set: ToolSetting, passIndex: number | null, { make }: RuleContext) {
+function setAgainstTarget(
+  { set, tools: { toolId } }: Payload<(typeof TIGHTENING)[number]>,
+  passIndex: number | null,
+  context: RuleContext,
+) {
+  const { make } = context;
   const { target } = make;
   const computed = passIndex === null ? undefined : computedPasses(make)?.[passIndex];
   if (computed) return computedAgainstSet(set, computed);
+  if (target?.tensioning) return pressureAgainstGroups(set, passIndex, toolId, context, target.tensioning);
   const last = (target?.passes.length ?? 1) - 1;
   const pass = target?.passes[Math.min(passIndex ?? last, last)];
   if (!target || !pass) return null;
@@ -140,7 +175,7 @@ export const passesRules: readonly Rule[] = [
     remedy: 'Tighten to the target; else the engineer accepts with a reason.',
     clearedBy: ['engineer'],
     severity: 'reason',
-    test: (payload, context) => setAgainstTarget(payload.set, 'pass' in payload ? payload.pass - 1 : null, context),
+    test: (payload, context) => setAgainstTarget(payload, 'pass' in payload ? payload.pass - 1 : null, context),
   }),
   rule({
     ...tightening,

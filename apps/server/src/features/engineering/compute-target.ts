@@ -1,16 +1,18 @@
 import { CALC_VERSION, CalcRefusal, type TargetAnswer, targetWindow } from '@seatwell/calc';
-import type { Payload, TighteningChoice } from '@seatwell/contract';
+import type { Payload, TensionerChoice, TighteningChoice } from '@seatwell/contract';
 import {
   gasketOf,
   type JointState,
   type MakeState,
   type ProcedureFacts,
   type TargetEvidence,
+  type Tensioning,
 } from '@seatwell/workflow';
 import { Problem } from '../../platform/errors/problem.ts';
 import { contentHash } from '../../platform/record/canonical.ts';
 import type { FactsLoader } from '../joints/facts.ts';
 import { type GasketData, type Lubricant, targetRequest } from './target-request.ts';
+import { chosenTensioner, tensioningOf } from './tensioning.ts';
 import { tighteningPlan } from './tightening-plan.ts';
 
 type Choice = Payload<'target-approved'>;
@@ -55,6 +57,12 @@ export function targetInputsHash(
     method: procedure?.content.method ?? null,
     policy: procedure?.content.policy ?? null,
     passPercents: procedure?.content.passPercents ?? null,
+    ...(procedure?.content.method === 'tensioner'
+      ? {
+          coverage: procedure.content.coverage ?? null,
+          clampedParts: make.clampedParts ?? joint.specification.clampedParts,
+        }
+      : {}),
     data: dataHashes,
   }).toString('hex');
 }
@@ -106,13 +114,24 @@ function withJoint<T>(joint: JointState, calculate: () => T): T {
   }
 }
 
-/** The chosen data of a calculated target: gasket limits and lubricant. */
+/** The passes of a tensioner: each with the pressure of its last group, which is that of the check pass too. */
+function withTensioning(evidence: TargetEvidence, tensioning: Tensioning): TargetEvidence {
+  const passes = tensioning.passes.map(({ percent, groupPressures_MPa }) => ({
+    percent,
+    torque_Nm: null,
+    pressure_MPa: groupPressures_MPa.at(-1) ?? null,
+  }));
+  return { ...evidence, passes, tensioning };
+}
+
+/** The chosen data of a calculated target: gasket limits, lubricant and tensioner. */
 export interface ChosenData {
   readonly gasketDataId: string;
   readonly lubricantId: string;
   readonly boltStress_MPa: number | null;
   readonly acceptedShortfall: string | null;
   readonly tightening?: TighteningChoice | null | undefined;
+  readonly tensioner?: TensionerChoice | null | undefined;
 }
 
 async function calculatedTarget(
@@ -127,16 +146,15 @@ async function calculatedTarget(
   const procedure = await procedureOf(facts, joint, make);
   const gasket = await dataOf<GasketData>(facts, joint, choice.gasketDataId, 'gasket-data');
   const lubricant = await dataOf<Lubricant>(facts, joint, choice.lubricantId, 'lubricant');
-  const request = targetRequest(
-    joint,
-    make,
-    procedure.content,
-    gasket.content,
-    lubricant.content,
-    choice.boltStress_MPa,
+  const named = choice.tensioner ? [choice.tensioner.toolId] : [];
+  const tools = await facts.tools(named);
+  const tensioner = withJoint(joint, () => chosenTensioner(procedure.content, choice.tensioner, tools));
+  const { boltStress_MPa } = choice;
+  const request = withJoint(joint, () =>
+    targetRequest(joint, make, procedure.content, gasket.content, lubricant.content, boltStress_MPa, tensioner),
   );
   const answer = withJoint(joint, () => targetWindow({ ...request, working }));
-  const evidence = calculated(joint, make, answer, {
+  const asCalculated = calculated(joint, make, answer, {
     basis,
     shortfallReason: choice.acceptedShortfall,
     inputsHash: targetInputsHash(joint, make, procedure, [gasket.hash, lubricant.hash]),
@@ -146,6 +164,13 @@ async function calculatedTarget(
     lubricant: lubricant.name,
     lubricantId: choice.lubricantId,
   });
+  const evidence =
+    tensioner === null
+      ? asCalculated
+      : withTensioning(
+          asCalculated,
+          withJoint(joint, () => tensioningOf(joint, make, tensioner, request, answer.target.boltLoad_N)),
+        );
   const tightening = withJoint(joint, () => tighteningPlan(joint, make, procedure.content, answer, choice.tightening));
   return { evidence: tightening === null ? evidence : { ...evidence, tightening }, answer };
 }
@@ -199,6 +224,12 @@ async function makersTorque(
   choice: Extract<Choice, { basis: 'makers-torque' }>,
 ): Promise<TargetEvidence> {
   const procedure = await procedureOf(facts, joint, make);
+  if (procedure.content.method === 'tensioner')
+    throw refused(
+      joint,
+      'torque-not-for-tensioner',
+      'a torque says nothing about the pressure of a tensioner. Set the target by calculation.',
+    );
   return {
     basis: 'makers-torque',
     inputsHash: targetInputsHash(joint, make, procedure, [null]),

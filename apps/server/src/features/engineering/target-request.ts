@@ -3,6 +3,7 @@ import type { JointSpecification, Payload, ProcedureContent } from '@seatwell/co
 import { gasketOf, type JointState, type MakeState } from '@seatwell/workflow';
 import { Problem } from '../../platform/errors/problem.ts';
 import { type GasketContact, gasketContact } from './gasket-contact.ts';
+import { clampedThicknesses, type Tensioner } from './tensioning.ts';
 
 export type GasketData = Payload<'gasket-data-entered'>;
 export type Lubricant = Payload<'lubricant-entered'>;
@@ -37,7 +38,8 @@ function flangeOf(joint: JointState, specification: JointSpecification): TargetR
 
 /**
  * The calculation's request for one make: from the register, the procedure's policy, and entered gasket and lubricant
- * data. Nothing is assumed that none of them says.
+ * data, and with a tensioner from its plate. Nothing is assumed that none of them says.
+ * @throws CalcRefusal `clamped-thickness-missing`, with a tensioner
  * @throws Problem `calculation-refused` naming the joint and what is missing
  */
 export function targetRequest(
@@ -47,6 +49,7 @@ export function targetRequest(
   gasketData: GasketData,
   lubricant: Lubricant,
   boltStress_MPa: number | null,
+  tensioner: Tensioner | null,
 ): TargetRequest {
   const { specification } = joint;
   const gasket = gasketOf(joint, make);
@@ -101,6 +104,12 @@ export function targetRequest(
       maximumBoltUtilisation: procedure.policy.maximumBoltUtilisation,
       scatter_percent: procedure.policy.scatter_percent,
     },
+    ...(tensioner === null
+      ? {}
+      : {
+          clampedParts: clampedThicknesses(joint, make),
+          tool: { hydraulicArea_mm2: tensioner.hydraulicArea_mm2 },
+        }),
     ...(target === null ? {} : { target: { boltStress_MPa: target } }),
     passPercents: procedure.passPercents,
   };

@@ -24,11 +24,15 @@ export function simulatedFlange(joint: JointState, make: MakeState): StandardJoi
   };
 }
 
-/** More than two flanges or one gasket between them: the ring of a plain pair does not stand for it. */
-function requirePlainPair(joint: JointState, make: MakeState): void {
+/** With more than two flanges or one gasket between them, the ring of a plain pair does not stand for the joint. */
+export function isPlainPair(joint: JointState, make: MakeState): boolean {
   const parts = make.clampedParts ?? joint.specification.clampedParts;
   const between = parts.filter(({ kind }) => !['flange', 'gasket', 'blind-flange', 'cover'].includes(kind));
-  if (joint.kind !== 'flange-pair' || between.length > 0 || gasketOf(joint, make).count > 1)
+  return joint.kind === 'flange-pair' && between.length === 0 && gasketOf(joint, make).count <= 1;
+}
+
+function requirePlainPair(joint: JointState, make: MakeState): void {
+  if (!isPlainPair(joint, make))
     refuse(
       'computed-loads-for-plain-pairs',
       'Computed loads rest on a plain flange pair with one gasket; this joint has more between its flanges or is of another kind. Keep the pattern of the procedure.',
@@ -59,6 +63,11 @@ export function tighteningPlan(
     refuse(
       'computed-loads-before-first-pass',
       `${make.passes.length} passes are recorded; computed loads begin on a loose joint. Keep the pattern of the procedure.`,
+    );
+  if (procedure.method === 'tensioner')
+    refuse(
+      'computed-loads-not-by-tensioner',
+      'Computed loads are set values of a wrench; a tensioner goes by its groups. Keep the pattern of the procedure.',
     );
   if (procedure.tools > 1)
     refuse(

@@ -3,7 +3,7 @@ import { computedPasses, type JointState, type MakeState, type ProcedureFacts } 
 
 /**
  * How many bolts the procedure's pattern visits in one pass: some patterns begin with a few bolts only. Computed loads
- * visit every bolt.
+ * and the groups of a tensioner visit every bolt.
  * @returns null where the pattern or the bolt count is not known: then every bolt counts
  */
 export function boltsInPass(
@@ -13,6 +13,7 @@ export function boltsInPass(
   pass: number | undefined,
 ): number | null {
   if (!procedure || !joint.bolting || pass === undefined || computedPasses(make)) return null;
+  if (make.target?.tensioning) return null;
   const { pattern, group, tools, passPercents, numbering } = procedure.content;
   try {
     const sequence = tighteningSequence({

@@ -10,7 +10,8 @@ export async function loadToolFacts(
   const { rows } = await tx.query<{ tool: ToolFacts }>({
     name: 'facts-of-tools',
     text: `SELECT jsonb_build_object('toolId', t.tool_id, 'tag', t.tag, 'kind', t.kind, 'scaleMinimum', t.scale_minimum,
-        'scaleMaximum', t.scale_maximum, 'scaleUnit', t.scale_unit, 'failedOn', t.failed_on,
+        'scaleMaximum', t.scale_maximum, 'scaleUnit', t.scale_unit,
+        'hydraulicArea_mm2', t.hydraulic_area_mm2, 'failedOn', t.failed_on,
         'calibrations', coalesce((SELECT jsonb_agg(jsonb_build_object('calibrationId', c.calibration_id,
           'calibratedOn', c.calibrated_on, 'validThrough', c.valid_through, 'provisional', c.provisional,
           'clearedAt', c.cleared_at, 'hasCertificate', c.certificate IS NOT NULL, 'recordedAt', c.recorded_at)

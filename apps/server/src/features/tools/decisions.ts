@@ -22,8 +22,9 @@ export const toolDecisions: Decisions<ToolEvents> = {
         scale_maximum: payload.scaleMaximum,
         scale_unit: payload.scaleUnit,
         scale_division: payload.scaleDivision,
+        hydraulic_area_mm2: payload.hydraulicArea_mm2 ?? null,
       },
-      ['tag', 'kind', 'maker', 'scale_minimum', 'scale_maximum', 'scale_unit', 'scale_division'],
+      ['tag', 'kind', 'maker', 'scale_minimum', 'scale_maximum', 'scale_unit', 'scale_division', 'hydraulic_area_mm2'],
     );
     return {};
   },

@@ -51,6 +51,7 @@ export async function tools({ prisma, db, siteId, actor, now }: SiteReading): Pr
         scaleMaximum: tool.scaleMaximum,
         scaleUnit: tool.scaleUnit as ToolRow['scaleUnit'],
         scaleDivision: tool.scaleDivision,
+        hydraulicArea_mm2: tool.hydraulicArea_mm2,
         failedOn: maybeDay(tool.failedOn),
         inForce,
         state: toolState(tool, own, inForce, today),

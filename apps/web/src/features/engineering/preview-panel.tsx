@@ -8,6 +8,19 @@ import { WindowView } from '../joint/target-panel.tsx';
 import { useLimitName } from '../joint/use-limit-name.ts';
 import { ComputedPlan } from './computed-plan.tsx';
 import styles from './engineering.module.css';
+import { TensioningPlan } from './tensioning-plan.tsx';
+
+/** What the tool is set to at the full target, in words: a torque, or the pressures of the groups of a tensioner. */
+export function useSetTo(): (preview: TargetPreview | undefined) => string {
+  const format = useFormat();
+  return (preview) => {
+    const { tensioning } = (preview?.target ?? {}) as Pick<TargetEvidence, 'tensioning'>;
+    const pressures = tensioning?.passes.at(-1)?.groupPressures_MPa;
+    return pressures
+      ? pressures.map((pressure_MPa) => format.quantity('pressure', pressure_MPa)).join(' / ')
+      : format.quantity('torque', preview?.target.torque_Nm ?? null);
+  };
+}
 
 /** What approval would keep: the target, its window, what governs, the set value of each pass. */
 export function PreviewPanel({ preview }: { preview: TargetPreview }) {
@@ -17,10 +30,11 @@ export function PreviewPanel({ preview }: { preview: TargetPreview }) {
   const { target, answer } = preview;
   const window = answer?.window;
   // The answer is the folded target; the contract leaves its later parts open.
-  const { tightening } = target as unknown as Pick<TargetEvidence, 'tightening'>;
+  const { tightening, tensioning } = target as unknown as Pick<TargetEvidence, 'tightening' | 'tensioning'>;
+  const setTo = useSetTo()(preview);
   return (
     <section className={styles.form}>
-      <h2>{text('comes-to', { torque: format.quantity('torque', target.torque_Nm) })}</h2>
+      <h2>{text('comes-to', { torque: setTo })}</h2>
       {window && !window.open && (
         <Notice
           kind="stop"
@@ -52,7 +66,7 @@ export function PreviewPanel({ preview }: { preview: TargetPreview }) {
                   `${format.percent(pass.percent / 100)}: ${
                     pass.pressure_MPa === null
                       ? format.quantity('torque', pass.torque_Nm)
-                      : `${format.quantity('torque', pass.torque_Nm)}, ${format.quantity('pressure', pass.pressure_MPa)}`
+                      : `${pass.torque_Nm === null ? '' : `${format.quantity('torque', pass.torque_Nm)}, `}${format.quantity('pressure', pass.pressure_MPa)}`
                   }`,
               )
               .join(' · '),
@@ -61,6 +75,7 @@ export function PreviewPanel({ preview }: { preview: TargetPreview }) {
         ]}
       />
       {tightening?.way === 'computed-loads' && <ComputedPlan plan={tightening} />}
+      {tensioning && <TensioningPlan plan={tensioning} />}
       {answer && <WindowView answer={answer} />}
     </section>
   );

@@ -27,6 +27,7 @@ export type ProcedureMissing =
   | 'code-needed'
   | 'title-needed'
   | 'lubricant-needed'
+  | 'coverage-needed'
   | 'passes-rise'
   | 'utilisation-order'
   | 'bolts-order'
@@ -38,6 +39,7 @@ export function procedureMissing(code: string, title: string, content: Procedure
   if (code.trim() === '') return 'code-needed';
   if (title.trim() === '') return 'title-needed';
   if (content.lubricantId === '') return 'lubricant-needed';
+  if (content.method === 'tensioner' && !content.coverage) return 'coverage-needed';
   const rises = passPercents.every((percent, index) => index === 0 || percent > (passPercents[index - 1] ?? 0));
   if (!rises || passPercents.at(-1) !== 100) return 'passes-rise';
   if (appliesTo.leastBolts > appliesTo.mostBolts) return 'bolts-order';

@@ -1,4 +1,4 @@
-import type { LubricantsAnswer, ProcedureContent } from '@seatwell/contract';
+import { COVERAGES, type LubricantsAnswer, type ProcedureContent } from '@seatwell/contract';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { gasketFamilies, jointKinds, patterns, tighteningMethods, workScopes } from '../../app/trade-lists.ts';
@@ -46,9 +46,30 @@ export function ProcedureFields({ value, onChange, lubricants }: Props) {
           <Select
             label={text('method')}
             value={value.method}
-            onChange={(method) => set({ method })}
+            onChange={(method) => {
+              const { coverage: _other, ...rest } = value;
+              onChange({ ...rest, method });
+            }}
             options={tighteningMethods.map((each) => ({ value: each, label: trade.word('method', each) }))}
           />
+          {value.method === 'tensioner' && (
+            <Select
+              label={text('coverage')}
+              hint={text('coverage-hint')}
+              value={value.coverage ? String(value.coverage) : ''}
+              onChange={(chosen) => {
+                const coverage = COVERAGES.find((each) => String(each) === chosen);
+                if (coverage !== undefined) set({ coverage });
+              }}
+              options={COVERAGES.map((each) => ({
+                value: String(each),
+                label: text('coverage-of', {
+                  percent: format.percent(each),
+                  groups: format.count(Math.round(1 / each)),
+                }),
+              }))}
+            />
+          )}
           <NumberField
             label={text('tools-at-once')}
             least={1}

@@ -1,8 +1,8 @@
-import type { ProcedureContent, ShutdownPayload, TighteningChoice } from '@seatwell/contract';
+import type { ProcedureContent, ShutdownPayload, TensionerChoice, TighteningChoice } from '@seatwell/contract';
 
 export type TargetPayload = ShutdownPayload<'target-approved'>;
 
-type Pattern = ProcedureContent['pattern'];
+type Procedure = Pick<ProcedureContent, 'pattern' | 'method'>;
 
 /** What the engineer has chosen so far. */
 export interface TargetDraft {
@@ -18,6 +18,10 @@ export interface TargetDraft {
   readonly toolDivision_Nm: number | undefined;
   /** most set values in a pass */
   readonly setValues: number;
+  /** the tensioner that the pressures are for; '' = none */
+  readonly tensionerId: string;
+  /** division of the pump's gauge, MPa */
+  readonly gaugeDivision_MPa: number | undefined;
   readonly tableId: string;
   /** N·m */
   readonly torque_Nm: number | undefined;
@@ -35,6 +39,8 @@ export const emptyTarget: TargetDraft = {
   way: 'pattern',
   toolDivision_Nm: undefined,
   setValues: 3,
+  tensionerId: '',
+  gaugeDivision_MPa: undefined,
   tableId: '',
   torque_Nm: undefined,
   torqueAsEntered: undefined,
@@ -46,17 +52,19 @@ export type TargetMissing =
   | 'gasket-data-needed'
   | 'lubricant-needed'
   | 'tool-division-needed'
+  | 'tensioner-needed'
+  | 'gauge-division-needed'
   | 'table-needed'
   | 'torque-needed'
   | 'source-needed';
 
 /**
  * The payload to preview or approve, or what it still lacks.
- * @param pattern of the assigned procedure, where there is one
+ * @param procedure the assigned one, where there is one: its pattern is named, and its method decides about a tensioner
  */
 export function targetPayload(
   draft: TargetDraft,
-  pattern?: Pattern,
+  procedure?: Procedure,
 ): { payload: TargetPayload } | { missing: TargetMissing } {
   switch (draft.basis) {
     case 'calculated':
@@ -64,6 +72,9 @@ export function targetPayload(
       if (draft.lubricantId === '') return { missing: 'lubricant-needed' };
       if (draft.way === 'computed-loads' && draft.toolDivision_Nm === undefined)
         return { missing: 'tool-division-needed' };
+      if (procedure?.method === 'tensioner' && draft.tensionerId === '') return { missing: 'tensioner-needed' };
+      if (procedure?.method === 'tensioner' && draft.gaugeDivision_MPa === undefined)
+        return { missing: 'gauge-division-needed' };
       return {
         payload: {
           basis: 'calculated',
@@ -71,7 +82,8 @@ export function targetPayload(
           lubricantId: draft.lubricantId,
           boltStress_MPa: draft.boltStress_MPa ?? null,
           acceptedShortfall: draft.acceptedShortfall.trim() === '' ? null : draft.acceptedShortfall.trim(),
-          tightening: tighteningOf(draft, pattern),
+          tightening: tighteningOf(draft, procedure?.pattern),
+          ...tensionerOf(draft, procedure),
         },
       };
     case 'target-table':
@@ -93,8 +105,16 @@ export function targetPayload(
   }
 }
 
-function tighteningOf(draft: TargetDraft, pattern: Pattern | undefined): TighteningChoice | null {
+function tighteningOf(draft: TargetDraft, pattern: Procedure['pattern'] | undefined): TighteningChoice | null {
   const { way, toolDivision_Nm, setValues } = draft;
   if (way === 'computed-loads' && toolDivision_Nm !== undefined) return { way, toolDivision_Nm, setValues };
   return pattern === undefined ? null : { way: 'pattern', pattern };
+}
+
+function tensionerOf(
+  { tensionerId, gaugeDivision_MPa }: TargetDraft,
+  procedure: Procedure | undefined,
+): { tensioner?: TensionerChoice } {
+  if (procedure?.method !== 'tensioner' || gaugeDivision_MPa === undefined) return {};
+  return { tensioner: { toolId: tensionerId, gaugeDivision_MPa } };
 }

@@ -1,3 +1,4 @@
+import type { TighteningMethod } from '@seatwell/contract';
 import { useQuery } from '@tanstack/react-query';
 import { addresses } from '../../app/addresses.ts';
 import { ErrorNotice } from '../../app/error-notice.tsx';
@@ -11,6 +12,7 @@ import { RadioCards } from '../../ui/radio-cards.tsx';
 import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import type { TargetDraft } from './target-draft.ts';
+import { TensionerFields } from './tensioner-fields.tsx';
 import { WayFields } from './way-fields.tsx';
 
 interface Props {
@@ -18,12 +20,14 @@ interface Props {
   readonly onChange: (value: TargetDraft) => void;
   /** only gasket data of this family is offered; undefined = all */
   readonly family?: string | undefined;
+  /** of the assigned procedure */
+  readonly method?: TighteningMethod | undefined;
 }
 
 const bases = ['calculated', 'target-table', 'makers-torque'] as const;
 
 /** On what a target rests, and what it is calculated from. */
-export function TargetFields({ value, onChange, family }: Props) {
+export function TargetFields({ value, onChange, family, method }: Props) {
   const text = useText('engineering');
   return (
     <>
@@ -37,14 +41,16 @@ export function TargetFields({ value, onChange, family }: Props) {
           detail: text(`basis-${each}-detail`),
         }))}
       />
-      {value.basis === 'calculated' && <CalculatedFields value={value} onChange={onChange} family={family} />}
+      {value.basis === 'calculated' && (
+        <CalculatedFields value={value} onChange={onChange} family={family} method={method} />
+      )}
       {value.basis === 'target-table' && <TableField value={value} onChange={onChange} />}
       {value.basis === 'makers-torque' && <MakerFields value={value} onChange={onChange} />}
     </>
   );
 }
 
-function CalculatedFields({ value, onChange, family }: Props) {
+function CalculatedFields({ value, onChange, family, method }: Props) {
   const text = useText('engineering');
   const trade = useTrade();
   const format = useFormat();
@@ -105,7 +111,8 @@ function CalculatedFields({ value, onChange, family }: Props) {
         value={value.acceptedShortfall}
         onChange={(acceptedShortfall) => onChange({ ...value, acceptedShortfall })}
       />
-      {family !== undefined && <WayFields value={value} onChange={onChange} />}
+      {method === 'tensioner' && <TensionerFields value={value} onChange={onChange} />}
+      {family !== undefined && method !== 'tensioner' && <WayFields value={value} onChange={onChange} />}
     </>
   );
 }

@@ -19,7 +19,7 @@ import { SignDialog } from '../../ui/sign-dialog.tsx';
 import { StickyActionBar } from '../../ui/sticky-action-bar.tsx';
 import { jointState, shownMake } from '../joint/shown-make.ts';
 import styles from './engineering.module.css';
-import { PreviewPanel } from './preview-panel.tsx';
+import { PreviewPanel, useSetTo } from './preview-panel.tsx';
 import { emptyTarget, targetPayload } from './target-draft.ts';
 import { TargetFields } from './target-fields.tsx';
 import { targetPreviewQuery } from './target-preview.ts';
@@ -40,7 +40,7 @@ export function TargetPage() {
   const approve = useCommand('target-approved');
   const signer = useSigner('engineer');
   const problem = useProblemDetails()(approve.error);
-  const read = targetPayload(useDeferredValue(draft), make?.procedure?.content.pattern);
+  const read = targetPayload(useDeferredValue(draft), make?.procedure?.content);
   const payload = 'payload' in read ? read.payload : undefined;
   const makeId = make?.makeId ?? '';
   const preview = useQuery({
@@ -62,9 +62,10 @@ export function TargetPage() {
     (make ? reasonAgainst(make.actions, 'target-approved') : text('no-make')) ??
     ('missing' in read ? text(read.missing) : undefined) ??
     (preview.isError ? text('preview-refused') : undefined);
+  const setTo = useSetTo()(preview.data);
   const meaning = text('target-meaning', {
     tag: page.joint.tag,
-    torque: format.quantity('torque', preview.data?.target.torque_Nm ?? null),
+    torque: setTo,
   });
   return (
     <>
@@ -83,7 +84,12 @@ export function TargetPage() {
       />
       <div className={styles.two}>
         <div className={styles.form}>
-          <TargetFields value={draft} onChange={setDraft} family={make?.gasket.family} />
+          <TargetFields
+            value={draft}
+            onChange={setDraft}
+            family={make?.gasket.family}
+            method={make?.procedure?.content.method}
+          />
           <Link href={simulation}>{text('simulate-flange')}</Link>
         </div>
         <div className={styles.form} aria-live="polite">

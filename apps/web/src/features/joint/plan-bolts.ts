@@ -35,8 +35,10 @@ export function planBolts(
   const interrupted = last && !last.finished ? last : undefined;
   // Computed loads go round by place.
   const byPlace = state?.target?.tightening?.way === 'computed-loads';
+  const labelAt = new Map(positions.map(({ label, clockwiseIndex }) => [clockwiseIndex, label]));
+  const byGroup = state?.target?.tensioning?.groups.flat().map((place) => labelAt.get(place) ?? place);
   const order = byPlace ? undefined : sequence?.passes[(interrupted?.pass ?? 1) - 1]?.steps.flat();
-  const inOrder = order ?? positions.map(({ label }) => label);
+  const inOrder = byGroup ?? order ?? positions.map(({ label }) => label);
   const begun = new Set(interrupted ? inOrder.slice(0, interrupted.boltsDone) : []);
   return positions.map(({ label, clockwiseIndex }) => ({
     label,

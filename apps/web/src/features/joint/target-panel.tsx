@@ -13,6 +13,7 @@ import { Notice } from '../../ui/notice.tsx';
 import { Skeleton } from '../../ui/skeleton.tsx';
 import { ComputedPlan } from '../engineering/computed-plan.tsx';
 import { approvedPayload, targetPreviewQuery } from '../engineering/target-preview.ts';
+import { TensioningPlan } from '../engineering/tensioning-plan.tsx';
 import styles from './joint.module.css';
 import { isWorkable, jointState, stateOf } from './shown-make.ts';
 import { useLimitName } from './use-limit-name.ts';
@@ -96,6 +97,7 @@ function TargetEvidence({ page, make, target }: { page: JointPage; make: MakeAns
     <>
       <KeyValues items={items.filter((item) => item.value !== '')} />
       {plan?.way === 'computed-loads' && <ComputedPlan plan={plan} />}
+      {kept?.tensioning && <TensioningPlan plan={kept.tensioning} />}
     </>
   );
 }

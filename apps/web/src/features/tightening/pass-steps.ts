@@ -1,6 +1,6 @@
 import { type BoltPosition, tighteningSequence } from '@seatwell/calc';
 import type { ProcedureContent } from '@seatwell/contract';
-import type { ComputedPass } from '@seatwell/workflow';
+import type { ComputedPass, Tensioning } from '@seatwell/workflow';
 
 /** Bolts in labels of the procedure's numbering, tightened one after another or at once. */
 export type BoltStep = readonly number[];
@@ -9,7 +9,7 @@ export interface PassPlan {
   /** share of the target, percent */
   readonly percent: number;
   readonly steps: readonly BoltStep[];
-  /** of computed loads: which of the set values of the pass each step takes, rising from 0 */
+  /** of computed loads and of the groups of a tensioner: which of the set values of the pass each step takes, rising from 0 */
   readonly setValueOf?: readonly number[];
 }
 
@@ -21,6 +21,8 @@ export interface TighteningPlan {
   readonly positions: readonly BoltPosition[];
   /** the bolts of a step are tightened at the same time */
   readonly atOnce: boolean;
+  /** the steps are the groups of a tensioner */
+  readonly byGroups?: boolean;
 }
 
 /**
@@ -62,6 +64,30 @@ export function withComputedPasses(plan: TighteningPlan, computed: readonly Comp
       steps: steps.map(({ bolt }) => [labels.get(bolt) ?? bolt]),
       setValueOf: steps.map(({ setValue }) => setValue),
     })),
+  };
+}
+
+/** The different pressures of a tensioner's pass, rising. */
+export const pressuresOf = ({ groupPressures_MPa }: Tensioning['passes'][number]): readonly number[] =>
+  [...new Set(groupPressures_MPa)].sort((a, b) => a - b);
+
+/** The same flange by a tensioner: every group is one step with its own pressure; the rounds after go group by group. */
+export function withTensioningGroups(plan: TighteningPlan, { groups, passes }: Tensioning): TighteningPlan {
+  const labels = new Map(plan.positions.map(({ label, clockwiseIndex }) => [clockwiseIndex, label]));
+  const steps = groups.map((group) => group.map((place) => labels.get(place) ?? place));
+  return {
+    ...plan,
+    atOnce: true,
+    byGroups: true,
+    passes: passes.map((pass) => {
+      const rising = pressuresOf(pass);
+      return {
+        percent: pass.percent,
+        steps,
+        setValueOf: pass.groupPressures_MPa.map((pressure_MPa) => rising.indexOf(pressure_MPa)),
+      };
+    }),
+    round: { percent: 100, steps },
   };
 }
 

@@ -7,6 +7,7 @@ import { ProgressBar } from '../../ui/progress-bar.tsx';
 import type { Job } from '../work/job.ts';
 import type { RunningPass } from './draft.ts';
 import { EndOfRound } from './end-of-round.tsx';
+import { groupLetter } from './group-letter.ts';
 import { type BoltStep, boltsIn, type TighteningPlan } from './pass-steps.ts';
 import { planBolts } from './plan-bolts.ts';
 import { setOfStep } from './set-of-step.ts';
@@ -45,7 +46,9 @@ export function RunningView(props: RunningViewProps) {
   const percent = running.kind === 'pass' ? (plan.passes[running.pass - 1]?.percent ?? 100) : 100;
   const { viewedFrom } = job.joint.whereabouts;
   const called = now ? text('bolts-called', { count: now.length, bolts: named(now) }) : '';
-  const label = text(`round-${running.kind}`, {
+  const round =
+    plan.byGroups && running.kind !== 'pass' ? (`groups-${running.kind}` as const) : (`round-${running.kind}` as const);
+  const label = text(round, {
     pass: format.count(running.pass),
     of: format.count(passCount),
     percent: format.percent(percent / 100),
@@ -79,7 +82,15 @@ export function RunningView(props: RunningViewProps) {
       <footer className={`${styles.foot} ${styles.inner}`}>
         {now ? (
           <>
-            {changed && (
+            {plan.byGroups && (
+              <p className={styles.setAnew} role="status">
+                {text(running.kind === 'pass' ? 'tension-group' : 'check-group', {
+                  group: groupLetter(running.stepsDone),
+                  value: `${dial.number} ${dial.unit}`,
+                })}
+              </p>
+            )}
+            {changed && !plan.byGroups && (
               <p className={styles.setAnew} role="status">
                 {text('set-anew', { value: `${dial.number} ${dial.unit}`, count: following })}
               </p>

@@ -23,8 +23,8 @@ export function SetValue({ set }: { set: ToolSetting }) {
   );
 }
 
-/** The few values of a pass with computed loads, the highest first as most of its passes begin. */
-export function SetValues({ sets }: { sets: readonly ToolSetting[] }) {
+/** The few values of a pass with computed loads or by the groups of a tensioner, the highest first as most begin. */
+export function SetValues({ sets, byGroups }: { sets: readonly ToolSetting[]; byGroups: boolean }) {
   const text = useText('tightening');
   const format = useFormat();
   const dial = useDial();
@@ -37,7 +37,9 @@ export function SetValues({ sets }: { sets: readonly ToolSetting[] }) {
           <li key={number}>{`${number} ${unit}`}</li>
         ))}
       </ul>
-      <p className={styles.soft}>{text('set-values-detail', { count: format.count(sets.length) })}</p>
+      <p className={styles.soft}>
+        {text(byGroups ? 'set-values-by-groups' : 'set-values-detail', { count: format.count(sets.length) })}
+      </p>
     </section>
   );
 }

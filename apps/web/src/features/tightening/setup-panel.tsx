@@ -13,6 +13,7 @@ import type { Position, RunningPass, TighteningDraft } from './draft.ts';
 import { RestartNotice } from './restart-notice.tsx';
 import { SetValue, SetValues } from './set-value.tsx';
 import { TalkNotice } from './talk-notice.tsx';
+import { TensionerCautions } from './tensioner-cautions.tsx';
 import styles from './tightening.module.css';
 import { ToolField } from './tool-field.tsx';
 import { KIND_OF_METHOD } from './tool-fit.ts';
@@ -44,13 +45,16 @@ export function SetupPanel({ job, position, draft, tools, onBegin }: SetupPanelP
   });
   const [gaps, setGaps] = useState<readonly (number | null)[]>([null, null, null, null]);
   const method = procedure?.content.method ?? 'torque-wrench';
+  const tensioning = job.state.target?.tensioning;
   const values = wantedOf(job.state, position);
-  const settings = useSettings(procedure, values, tools, chosen);
+  const settings = useSettings(procedure, values, tools, chosen, tensioning?.hydraulicArea_mm2);
   // The tool must hold every value; the highest is what is recorded of a pass with several.
   const wanted = values.at(-1) ?? null;
   const setting = settings.find(({ set }) => set === null) ?? settings.at(-1) ?? settings[0];
   const sets = settings.flatMap(({ set }) => (set === null ? [] : [set]));
   const gapCheck = position.kind === 'pass' && (restartFrom?.leftOvernight ?? false) && draft.waiting.length === 0;
+  const torque = method === 'elongation' ? null : (wanted?.torque_Nm ?? null);
+  const toolValue = method === 'tensioner' ? (wanted?.pressure_MPa ?? null) : torque;
   const measured = gaps.filter((each) => each !== null);
 
   let missing: string | undefined;
@@ -80,7 +84,9 @@ export function SetupPanel({ job, position, draft, tools, onBegin }: SetupPanelP
       <div className={`${styles.setup} ${styles.inner}`}>
         <RestartNotice job={job} position={position} waiting={draft.waiting} />
         {/* What changes from pass to pass stands first: the tool is set anew. */}
-        {sets.length > 1 && setting?.set && <SetValues sets={sets} />}
+        {sets.length > 1 && setting?.set && (
+          <SetValues sets={sets} byGroups={tensioning !== undefined && tensioning !== null} />
+        )}
         {sets.length <= 1 && setting && setting.set !== null && (
           <section aria-label={text('set-now')}>
             <h2>{text('set-now')}</h2>
@@ -98,14 +104,16 @@ export function SetupPanel({ job, position, draft, tools, onBegin }: SetupPanelP
             )}
           </section>
         )}
+        {tensioning && <TensionerCautions protrusion_mm={tensioning.protrusion_mm} />}
         <TalkNotice job={job} persons={by} />
         <PeopleField label={text('who-tightens')} people={job.people} chosen={by} onChange={setBy} />
         <ToolField
           label={text(`tool-${KIND_OF_METHOD[method]}`)}
           kind={KIND_OF_METHOD[method]}
           tools={tools}
-          value={method === 'tensioner' || method === 'elongation' ? null : (wanted?.torque_Nm ?? null)}
-          unit="N·m"
+          value={toolValue}
+          unit={method === 'tensioner' ? 'MPa' : 'N·m'}
+          area_mm2={tensioning?.hydraulicArea_mm2}
           chosen={chosen.toolId}
           onChange={(toolId) => choose({ toolId })}
         />

@@ -12,6 +12,8 @@ export interface ToolFieldProps {
   /** what it is to be set to; null = only its calibration counts */
   readonly value: number | null;
   readonly unit: Range['unit'];
+  /** of a tensioner: the hydraulic area that the target is for */
+  readonly area_mm2?: number | undefined;
   readonly chosen: string;
   readonly onChange: (toolId: string) => void;
 }
@@ -19,10 +21,10 @@ export interface ToolFieldProps {
 const fewTools = 4;
 
 /** The tools of a kind: those that fit first, the others with the reason why not. */
-export function ToolField({ label, kind, tools, value, unit, chosen, onChange }: ToolFieldProps) {
+export function ToolField({ label, kind, tools, value, unit, area_mm2, chosen, onChange }: ToolFieldProps) {
   const text = useText('tightening');
   const words = useToolWords();
-  const listed = toolsInOrder(tools, kind, value, unit);
+  const listed = toolsInOrder(tools, kind, value, unit, area_mm2);
   if (listed.length === 0) return <p>{text('no-tool-of-kind', { kind: label })}</p>;
   const options = listed.map(({ tool, unfit }) => ({
     value: tool.toolId,

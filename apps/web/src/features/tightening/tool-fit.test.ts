@@ -11,6 +11,7 @@ const tool = (more: Partial<ToolRow> = {}): ToolRow => ({
   scaleMaximum: 400,
   scaleUnit: 'N·m',
   scaleDivision: null,
+  hydraulicArea_mm2: null,
   failedOn: null,
   inForce: null,
   state: 'in-calibration',

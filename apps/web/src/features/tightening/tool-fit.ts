@@ -17,7 +17,7 @@ export function usableRange(tool: ToolRow): Range {
 }
 
 export type Unfit =
-  | { readonly why: 'failed' | 'lapsed' | 'never-calibrated' | 'no-chart' | 'other-scale' }
+  | { readonly why: 'failed' | 'lapsed' | 'never-calibrated' | 'no-chart' | 'other-scale' | 'other-area' }
   | { readonly why: 'out-of-range'; readonly range: Range };
 
 /** Why a tool cannot be used for a value; null when it can. */
@@ -30,17 +30,26 @@ export function unfit(tool: ToolRow, value: number | null, unit: Range['unit']):
   return value < range.least || value > range.most ? { why: 'out-of-range', range } : null;
 }
 
-/** The tools of a list that fit first, each with the reason where it does not. */
+/**
+ * The tools of a list that fit first, each with the reason where it does not.
+ * @param area_mm2 hydraulic area that the pressures of a target are for
+ */
 export function toolsInOrder(
   tools: readonly ToolRow[],
   kind: ToolRow['kind'],
   value: number | null,
   unit: Range['unit'],
+  area_mm2?: number,
 ): readonly { readonly tool: ToolRow; readonly unfit: Unfit | null }[] {
   return tools
     .filter((tool) => tool.kind === kind)
-    .map((tool) => ({ tool, unfit: withChart(tool) ?? unfit(tool, value, unit) }))
+    .map((tool) => ({ tool, unfit: withChart(tool) ?? ofOtherArea(tool, area_mm2) ?? unfit(tool, value, unit) }))
     .sort((a, b) => Number(a.unfit !== null) - Number(b.unfit !== null) || a.tool.tag.localeCompare(b.tool.tag, 'en'));
+}
+
+/** The pressures of a target hold for the hydraulic area that they were calculated with, and for no other. */
+export function ofOtherArea(tool: ToolRow, area_mm2: number | undefined): Unfit | null {
+  return area_mm2 === undefined || tool.hydraulicArea_mm2 === area_mm2 ? null : { why: 'other-area' };
 }
 
 function withChart(tool: ToolRow): Unfit | null {
@@ -114,6 +123,7 @@ export function torqueSetting(
 
 /** What is set on the pump of a tensioner. */
 export function pressureSetting(pressure_MPa: number, units: Units): ToolSetting {
-  const value = readable(units.toShown('pressure', pressure_MPa));
+  // The target lies at a mark of the gauge already: rounding to whole units would move it off the mark.
+  const value = Number(units.toShown('pressure', pressure_MPa).toPrecision(5));
   return { pressure_MPa: units.toHeld('pressure', value), asEntered: { value, unit: units.unit('pressure') } };
 }

@@ -1,7 +1,7 @@
 import type { MakeAnswer, ToolRow, ToolSetting } from '@seatwell/contract';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
-import { KIND_OF_METHOD, pressureSetting, torqueSetting, unfit } from './tool-fit.ts';
+import { KIND_OF_METHOD, ofOtherArea, pressureSetting, torqueSetting, unfit } from './tool-fit.ts';
 import type { Wanted } from './wanted.ts';
 
 export interface ChosenTools {
@@ -21,16 +21,20 @@ export interface Setting {
 
 const none = (missing: string): Setting => ({ set: null, missing, resulting_Nm: null });
 
-/** What is to be set on the chosen tools for each value of a pass. */
+/**
+ * What is to be set on the chosen tools for each value of a pass.
+ * @param area_mm2 hydraulic area that the pressures of the target are for
+ */
 export function useSettings(
   procedure: MakeAnswer['procedure'],
   wanted: readonly Wanted[],
   tools: readonly ToolRow[],
   chosen: ChosenTools,
+  area_mm2: number | undefined,
 ): readonly Setting[] {
   const text = useText('tightening');
   const format = useFormat();
-  const settingOf = (value: Wanted | null) => settingFor(procedure, value, tools, chosen, text, format);
+  const settingOf = (value: Wanted | null) => settingFor(procedure, value, tools, chosen, area_mm2, text, format);
   return wanted.length === 0 ? [settingOf(null)] : wanted.map(settingOf);
 }
 
@@ -39,6 +43,7 @@ function settingFor(
   wanted: Wanted | null,
   tools: readonly ToolRow[],
   chosen: ChosenTools,
+  area_mm2: number | undefined,
   text: ReturnType<typeof useText<'tightening'>>,
   format: ReturnType<typeof useFormat>,
 ): Setting {
@@ -62,6 +67,8 @@ function settingFor(
   }
   if (method === 'tensioner') {
     if (wanted.pressure_MPa === null) return none(text('target-gives-no-pressure'));
+    if (ofOtherArea(tool, area_mm2) || unfit(tool, wanted.pressure_MPa, 'MPa')) return none(text('missing-tool'));
+    if (gauge && unfit(gauge, wanted.pressure_MPa, 'MPa')) return none(text('missing-gauge-range'));
     return { set: pressureSetting(wanted.pressure_MPa, units), missing: undefined, resulting_Nm: null };
   }
   if (wanted.torque_Nm === null) return none(text('target-gives-no-torque'));

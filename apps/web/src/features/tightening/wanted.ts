@@ -1,5 +1,6 @@
 import { computedPasses, type MakeState } from '@seatwell/workflow';
 import type { Position } from './draft.ts';
+import { pressuresOf } from './pass-steps.ts';
 
 export interface Wanted {
   readonly percent: number;
@@ -8,7 +9,8 @@ export interface Wanted {
 }
 
 /**
- * What the target gives for a round, rising: one value, or the few of a pass with computed loads. Final round and
+ * What the target gives for a round, rising: one value, the few of a pass with computed loads, or those of the groups
+ * of a tensioner. Final round and
  * relaxation pass take the full value.
  */
 export function wantedOf(
@@ -19,6 +21,12 @@ export function wantedOf(
   if (computed) {
     const { level_percent: percent, setValues_Nm } = computed;
     return setValues_Nm.map((torque_Nm) => ({ percent, torque_Nm, pressure_MPa: null }));
+  }
+  const { tensioning } = make.target ?? {};
+  const tensioned = kind === 'pass' ? (tensioning?.passes[pass - 1] ?? tensioning?.passes.at(-1)) : undefined;
+  if (tensioned) {
+    const { percent } = tensioned;
+    return pressuresOf(tensioned).map((pressure_MPa) => ({ percent, torque_Nm: null, pressure_MPa }));
   }
   const passes = make.target?.passes ?? [];
   const wanted = kind === 'pass' ? (passes[pass - 1] ?? passes.at(-1)) : passes.at(-1);

@@ -34,12 +34,16 @@ export function RegisterToolDialog({ onClose }: { onClose: () => void }) {
   const [minimum, setMinimum] = useState<number>();
   const [maximum, setMaximum] = useState<number>();
   const [division, setDivision] = useState<number>();
+  const [area, setArea] = useState<number>();
   const scale = kind === '' ? undefined : scaleOf(kind);
   const held = (value: number | undefined) =>
     value === undefined || scale === undefined ? null : format.toHeld(scale.quantity, value);
+  let missing: string | undefined;
+  if (tag.trim() === '' || kind === '' || maximum === undefined) missing = text('register-missing');
+  else if (kind === 'tensioner' && (area === undefined || area <= 0)) missing = text('area-missing');
   const send = () => {
     const scaleMaximum = held(maximum);
-    if (kind === '' || scale === undefined || scaleMaximum === null) return;
+    if (kind === '' || scale === undefined || scaleMaximum === null || missing !== undefined) return;
     register.mutate(
       {
         subjectId: toolId,
@@ -52,6 +56,7 @@ export function RegisterToolDialog({ onClose }: { onClose: () => void }) {
           scaleMaximum,
           scaleUnit: scale.unit,
           scaleDivision: held(division),
+          ...(kind === 'tensioner' ? { hydraulicArea_mm2: area ?? null } : {}),
         },
       },
       { onSuccess: onClose },
@@ -61,7 +66,7 @@ export function RegisterToolDialog({ onClose }: { onClose: () => void }) {
     <FormDialog
       title={text('register')}
       sendLabel={text('save')}
-      missing={tag.trim() === '' || kind === '' || maximum === undefined ? text('register-missing') : undefined}
+      missing={missing}
       busy={register.isPending}
       error={register.error}
       onSend={send}
@@ -97,6 +102,16 @@ export function RegisterToolDialog({ onClose }: { onClose: () => void }) {
             value={division}
             onChange={setDivision}
           />
+          {kind === 'tensioner' && (
+            <NumberField
+              label={text('hydraulic-area')}
+              hint={text('hydraulic-area-hint')}
+              unit="mm²"
+              least={0}
+              value={area}
+              onChange={setArea}
+            />
+          )}
         </>
       )}
     </FormDialog>

@@ -3591,6 +3591,7 @@ export const ToolScalarFieldEnum = {
   scaleMaximum: 'scaleMaximum',
   scaleUnit: 'scaleUnit',
   scaleDivision: 'scaleDivision',
+  hydraulicArea_mm2: 'hydraulicArea_mm2',
   failedOn: 'failedOn'
 } as const
 

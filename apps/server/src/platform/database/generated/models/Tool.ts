@@ -30,12 +30,14 @@ export type ToolAvgAggregateOutputType = {
   scaleMinimum: number | null
   scaleMaximum: number | null
   scaleDivision: number | null
+  hydraulicArea_mm2: number | null
 }
 
 export type ToolSumAggregateOutputType = {
   scaleMinimum: number | null
   scaleMaximum: number | null
   scaleDivision: number | null
+  hydraulicArea_mm2: number | null
 }
 
 export type ToolMinAggregateOutputType = {
@@ -48,6 +50,7 @@ export type ToolMinAggregateOutputType = {
   scaleMaximum: number | null
   scaleUnit: string | null
   scaleDivision: number | null
+  hydraulicArea_mm2: number | null
   failedOn: Date | null
 }
 
@@ -61,6 +64,7 @@ export type ToolMaxAggregateOutputType = {
   scaleMaximum: number | null
   scaleUnit: string | null
   scaleDivision: number | null
+  hydraulicArea_mm2: number | null
   failedOn: Date | null
 }
 
@@ -74,6 +78,7 @@ export type ToolCountAggregateOutputType = {
   scaleMaximum: number
   scaleUnit: number
   scaleDivision: number
+  hydraulicArea_mm2: number
   failedOn: number
   _all: number
 }
@@ -83,12 +88,14 @@ export type ToolAvgAggregateInputType = {
   scaleMinimum?: true
   scaleMaximum?: true
   scaleDivision?: true
+  hydraulicArea_mm2?: true
 }
 
 export type ToolSumAggregateInputType = {
   scaleMinimum?: true
   scaleMaximum?: true
   scaleDivision?: true
+  hydraulicArea_mm2?: true
 }
 
 export type ToolMinAggregateInputType = {
@@ -101,6 +108,7 @@ export type ToolMinAggregateInputType = {
   scaleMaximum?: true
   scaleUnit?: true
   scaleDivision?: true
+  hydraulicArea_mm2?: true
   failedOn?: true
 }
 
@@ -114,6 +122,7 @@ export type ToolMaxAggregateInputType = {
   scaleMaximum?: true
   scaleUnit?: true
   scaleDivision?: true
+  hydraulicArea_mm2?: true
   failedOn?: true
 }
 
@@ -127,6 +136,7 @@ export type ToolCountAggregateInputType = {
   scaleMaximum?: true
   scaleUnit?: true
   scaleDivision?: true
+  hydraulicArea_mm2?: true
   failedOn?: true
   _all?: true
 }
@@ -227,6 +237,7 @@ export type ToolGroupByOutputType = {
   scaleMaximum: number
   scaleUnit: string
   scaleDivision: number | null
+  hydraulicArea_mm2: number | null
   failedOn: Date | null
   _count: ToolCountAggregateOutputType | null
   _avg: ToolAvgAggregateOutputType | null
@@ -263,6 +274,7 @@ export type ToolWhereInput = {
   scaleMaximum?: Prisma.FloatFilter<"Tool"> | number
   scaleUnit?: Prisma.StringFilter<"Tool"> | string
   scaleDivision?: Prisma.FloatNullableFilter<"Tool"> | number | null
+  hydraulicArea_mm2?: Prisma.FloatNullableFilter<"Tool"> | number | null
   failedOn?: Prisma.DateTimeNullableFilter<"Tool"> | Date | string | null
 }
 
@@ -276,6 +288,7 @@ export type ToolOrderByWithRelationInput = {
   scaleMaximum?: Prisma.SortOrder
   scaleUnit?: Prisma.SortOrder
   scaleDivision?: Prisma.SortOrderInput | Prisma.SortOrder
+  hydraulicArea_mm2?: Prisma.SortOrderInput | Prisma.SortOrder
   failedOn?: Prisma.SortOrderInput | Prisma.SortOrder
 }
 
@@ -294,6 +307,7 @@ export type ToolWhereUniqueInput = Prisma.AtLeast<{
   scaleMaximum?: Prisma.FloatFilter<"Tool"> | number
   scaleUnit?: Prisma.StringFilter<"Tool"> | string
   scaleDivision?: Prisma.FloatNullableFilter<"Tool"> | number | null
+  hydraulicArea_mm2?: Prisma.FloatNullableFilter<"Tool"> | number | null
   failedOn?: Prisma.DateTimeNullableFilter<"Tool"> | Date | string | null
 }, "siteId_toolId" | "siteId_tag">
 
@@ -307,6 +321,7 @@ export type ToolOrderByWithAggregationInput = {
   scaleMaximum?: Prisma.SortOrder
   scaleUnit?: Prisma.SortOrder
   scaleDivision?: Prisma.SortOrderInput | Prisma.SortOrder
+  hydraulicArea_mm2?: Prisma.SortOrderInput | Prisma.SortOrder
   failedOn?: Prisma.SortOrderInput | Prisma.SortOrder
   _count?: Prisma.ToolCountOrderByAggregateInput
   _avg?: Prisma.ToolAvgOrderByAggregateInput
@@ -328,6 +343,7 @@ export type ToolScalarWhereWithAggregatesInput = {
   scaleMaximum?: Prisma.FloatWithAggregatesFilter<"Tool"> | number
   scaleUnit?: Prisma.StringWithAggregatesFilter<"Tool"> | string
   scaleDivision?: Prisma.FloatNullableWithAggregatesFilter<"Tool"> | number | null
+  hydraulicArea_mm2?: Prisma.FloatNullableWithAggregatesFilter<"Tool"> | number | null
   failedOn?: Prisma.DateTimeNullableWithAggregatesFilter<"Tool"> | Date | string | null
 }
 
@@ -341,6 +357,7 @@ export type ToolCreateInput = {
   scaleMaximum: number
   scaleUnit: string
   scaleDivision?: number | null
+  hydraulicArea_mm2?: number | null
   failedOn?: Date | string | null
 }
 
@@ -354,6 +371,7 @@ export type ToolUncheckedCreateInput = {
   scaleMaximum: number
   scaleUnit: string
   scaleDivision?: number | null
+  hydraulicArea_mm2?: number | null
   failedOn?: Date | string | null
 }
 
@@ -367,6 +385,7 @@ export type ToolUpdateInput = {
   scaleMaximum?: Prisma.FloatFieldUpdateOperationsInput | number
   scaleUnit?: Prisma.StringFieldUpdateOperationsInput | string
   scaleDivision?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
+  hydraulicArea_mm2?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   failedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
 }
 
@@ -380,6 +399,7 @@ export type ToolUncheckedUpdateInput = {
   scaleMaximum?: Prisma.FloatFieldUpdateOperationsInput | number
   scaleUnit?: Prisma.StringFieldUpdateOperationsInput | string
   scaleDivision?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
+  hydraulicArea_mm2?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   failedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
 }
 
@@ -393,6 +413,7 @@ export type ToolCreateManyInput = {
   scaleMaximum: number
   scaleUnit: string
   scaleDivision?: number | null
+  hydraulicArea_mm2?: number | null
   failedOn?: Date | string | null
 }
 
@@ -406,6 +427,7 @@ export type ToolUpdateManyMutationInput = {
   scaleMaximum?: Prisma.FloatFieldUpdateOperationsInput | number
   scaleUnit?: Prisma.StringFieldUpdateOperationsInput | string
   scaleDivision?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
+  hydraulicArea_mm2?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   failedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
 }
 
@@ -419,6 +441,7 @@ export type ToolUncheckedUpdateManyInput = {
   scaleMaximum?: Prisma.FloatFieldUpdateOperationsInput | number
   scaleUnit?: Prisma.StringFieldUpdateOperationsInput | string
   scaleDivision?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
+  hydraulicArea_mm2?: Prisma.NullableFloatFieldUpdateOperationsInput | number | null
   failedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
 }
 
@@ -442,6 +465,7 @@ export type ToolCountOrderByAggregateInput = {
   scaleMaximum?: Prisma.SortOrder
   scaleUnit?: Prisma.SortOrder
   scaleDivision?: Prisma.SortOrder
+  hydraulicArea_mm2?: Prisma.SortOrder
   failedOn?: Prisma.SortOrder
 }
 
@@ -449,6 +473,7 @@ export type ToolAvgOrderByAggregateInput = {
   scaleMinimum?: Prisma.SortOrder
   scaleMaximum?: Prisma.SortOrder
   scaleDivision?: Prisma.SortOrder
+  hydraulicArea_mm2?: Prisma.SortOrder
 }
 
 export type ToolMaxOrderByAggregateInput = {
@@ -461,6 +486,7 @@ export type ToolMaxOrderByAggregateInput = {
   scaleMaximum?: Prisma.SortOrder
   scaleUnit?: Prisma.SortOrder
   scaleDivision?: Prisma.SortOrder
+  hydraulicArea_mm2?: Prisma.SortOrder
   failedOn?: Prisma.SortOrder
 }
 
@@ -474,6 +500,7 @@ export type ToolMinOrderByAggregateInput = {
   scaleMaximum?: Prisma.SortOrder
   scaleUnit?: Prisma.SortOrder
   scaleDivision?: Prisma.SortOrder
+  hydraulicArea_mm2?: Prisma.SortOrder
   failedOn?: Prisma.SortOrder
 }
 
@@ -481,6 +508,7 @@ export type ToolSumOrderByAggregateInput = {
   scaleMinimum?: Prisma.SortOrder
   scaleMaximum?: Prisma.SortOrder
   scaleDivision?: Prisma.SortOrder
+  hydraulicArea_mm2?: Prisma.SortOrder
 }
 
 
@@ -495,6 +523,7 @@ export type ToolSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = r
   scaleMaximum?: boolean
   scaleUnit?: boolean
   scaleDivision?: boolean
+  hydraulicArea_mm2?: boolean
   failedOn?: boolean
 }, ExtArgs["result"]["tool"]>
 
@@ -508,6 +537,7 @@ export type ToolSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   scaleMaximum?: boolean
   scaleUnit?: boolean
   scaleDivision?: boolean
+  hydraulicArea_mm2?: boolean
   failedOn?: boolean
 }, ExtArgs["result"]["tool"]>
 
@@ -521,6 +551,7 @@ export type ToolSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   scaleMaximum?: boolean
   scaleUnit?: boolean
   scaleDivision?: boolean
+  hydraulicArea_mm2?: boolean
   failedOn?: boolean
 }, ExtArgs["result"]["tool"]>
 
@@ -534,10 +565,11 @@ export type ToolSelectScalar = {
   scaleMaximum?: boolean
   scaleUnit?: boolean
   scaleDivision?: boolean
+  hydraulicArea_mm2?: boolean
   failedOn?: boolean
 }
 
-export type ToolOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"siteId" | "toolId" | "tag" | "kind" | "maker" | "scaleMinimum" | "scaleMaximum" | "scaleUnit" | "scaleDivision" | "failedOn", ExtArgs["result"]["tool"]>
+export type ToolOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"siteId" | "toolId" | "tag" | "kind" | "maker" | "scaleMinimum" | "scaleMaximum" | "scaleUnit" | "scaleDivision" | "hydraulicArea_mm2" | "failedOn", ExtArgs["result"]["tool"]>
 
 export type $ToolPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "Tool"
@@ -552,6 +584,7 @@ export type $ToolPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs =
     scaleMaximum: number
     scaleUnit: string
     scaleDivision: number | null
+    hydraulicArea_mm2: number | null
     failedOn: Date | null
   }, ExtArgs["result"]["tool"]>
   composites: {}
@@ -985,6 +1018,7 @@ export interface ToolFieldRefs {
   readonly scaleMaximum: Prisma.FieldRef<"Tool", 'Float'>
   readonly scaleUnit: Prisma.FieldRef<"Tool", 'String'>
   readonly scaleDivision: Prisma.FieldRef<"Tool", 'Float'>
+  readonly hydraulicArea_mm2: Prisma.FieldRef<"Tool", 'Float'>
   readonly failedOn: Prisma.FieldRef<"Tool", 'DateTime'>
 }
     
