@@ -8,6 +8,7 @@ import { type PlanContent, planContent } from './sheet-plan.ts';
 import { type SequenceLine, sequenceFor } from './sheet-sequence.ts';
 import type { SheetSource } from './sheet-source.ts';
 import { relaxationWanted, type SheetPass, sheetPasses, targetFacts } from './sheet-target.ts';
+import { tensionedLines, tensionedNotes } from './tensioned-passes.ts';
 import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from './texts/sheet-texts.ts';
 
 /** A joint sheet as it will be printed: words and numbers, no layout. Equal content gives equal bytes. */
@@ -57,7 +58,7 @@ function passNotes(source: SheetSource, { passes }: SheetTexts): string[] {
   if (withheld(source) === null) {
     if (pump) notes.push(fill(passes.pumpComputed, { tool: pump.toolTag, gauge: pump.gaugeTag }));
     else if (method === 'hydraulic-wrench') notes.push(passes.pumpFill);
-    else if (method === 'tensioner') notes.push(passes.pumpFillTensioner);
+    else if (method === 'tensioner' && !make.target?.tensioning) notes.push(passes.pumpFillTensioner);
   }
   return [...notes, passes.notClear];
 }
@@ -106,12 +107,12 @@ export function sheetContent(source: SheetSource, language: PaperLanguage = 'en'
         : null,
     passes: sheetPasses(source, sequence, texts),
     showsPump: method === 'hydraulic-wrench' || method === 'tensioner',
-    passNotes: [...computedNotes(source, texts), ...passNotes(source, texts)],
+    passNotes: [...computedNotes(source, texts), ...tensionedNotes(source, texts), ...passNotes(source, texts)],
     sequence: {
-      lines: computedLines(source, sequence, texts) ?? sequence?.lines ?? [],
+      lines: tensionedLines(source, sequence, texts) ?? computedLines(source, sequence, texts) ?? sequence?.lines ?? [],
       notes: [
         ...(sequence && procedure && procedure.content.tools > 1 ? [texts.sequence.tools] : []),
-        ...(sequence?.cautions ?? []),
+        ...(make.target?.tensioning ? [] : (sequence?.cautions ?? [])),
       ],
     },
     boxes: sheetBoxes(source, plan, texts),

@@ -6,6 +6,7 @@ import type { SheetRow, SheetSection } from './sheet-facts.ts';
 import { footPounds, printed } from './sheet-numbers.ts';
 import type { SheetSequence } from './sheet-sequence.ts';
 import type { SheetSource } from './sheet-source.ts';
+import { tensionedRows } from './tensioned-passes.ts';
 import { fill, type SheetTexts } from './texts/sheet-texts.ts';
 
 /** A row of the tightening table; empty strings are boxes to fill in. */
@@ -126,9 +127,12 @@ export function sheetPasses(source: SheetSource, sequence: SheetSequence | null,
     return setRow(name, String(percent), set?.torque_Nm ?? null, set?.pressure_MPa ?? null);
   };
   const computed = computedRows(source, texts);
-  const rows = computed
-    ? computed.map(({ name, percent, torque_Nm }) => setRow(name, percent, torque_Nm, null))
-    : percents.map((percent, index) => rowOf(String(index + 1), percent));
+  const tensioned = tensionedRows(source);
+  const rows = tensioned
+    ? tensioned.map(({ name, percent, pressure_MPa }) => setRow(name, percent, null, pressure_MPa))
+    : computed
+      ? computed.map(({ name, percent, torque_Nm }) => setRow(name, percent, torque_Nm, null))
+      : percents.map((percent, index) => rowOf(String(index + 1), percent));
   if (procedure?.content.finalRound) rows.push(rowOf(texts.passes.final, 100));
   if (procedure && relaxationWanted(source)) rows.push(rowOf(texts.passes.relaxation, 100));
   return rows;

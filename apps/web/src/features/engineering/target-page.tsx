@@ -10,7 +10,6 @@ import { useCommand } from '../../app/use-command.ts';
 import { useGo } from '../../app/use-go.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
-import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { Link } from '../../ui/link.tsx';
@@ -28,7 +27,6 @@ import { targetPreviewQuery } from './target-preview.ts';
 export function TargetPage() {
   const text = useText('engineering');
   const trade = useTrade();
-  const format = useFormat();
   const shutdownId = useShutdownId();
   const go = useGo();
   const { jointId = '' } = useParams({ strict: false });

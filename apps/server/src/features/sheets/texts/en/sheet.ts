@@ -184,6 +184,13 @@ export const sheet = {
       'Pump pressure for {tool} on gauge {gauge}, rounded to its division; the torque that results is in brackets.',
     pumpFill: 'Take the pump pressure from the chart of the tool that is used, write it in before the first bolt.',
     pumpFillTensioner: 'Tensioner: take the pressure from the tool’s own sheet and the engineer’s load, write it in.',
+    tensionedNote:
+      'Pressures for tensioner {tool}, {area} mm² hydraulic area, and for no other area. Tool load {load} kN ({kip} kip) at the full target; highest group {share} % of yield (limit 95 %).',
+    tensionedHow:
+      'Group by group: raise the pump to the pressure of the group, run the nuts of the group down, release.',
+    tensionedCaution:
+      'Stay out of the line of fire of the tensioners while there is pressure. The thread stands out of every nut by about one diameter, {length} mm (common practice).',
+    tensionedSimulated: 'Pressures of the groups from the simulation; no published number exists.',
     computedNote:
       'Computed for this joint: the order of the bolts names the set value of each. A bolt goes to {cap} % of target at most on the way; simulated, all end at {low} to {high} %. No load certificate: a measured load overrides it.',
     noValues: 'no set values',
@@ -193,6 +200,8 @@ export const sheet = {
     title: 'Order of the bolts',
     passes: 'Pass {list}',
     computed: 'Pass {pass}: {value} N·m',
+    tensioned: 'Group {group}',
+    tensionedCheck: 'group by group at the last pressure: no nut turns by hand',
     and: ' and ',
     tools: 'a + b: bolts tightened at the same time.',
     final: 'Final round',

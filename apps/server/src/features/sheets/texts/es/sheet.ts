@@ -197,6 +197,13 @@ export const sheet = {
     pumpFill: 'Tomar la presión de bomba de la tabla de la herramienta que se usa y anotarla antes del primer perno.',
     pumpFillTensioner:
       'Tensionador: tomar la presión de la hoja de la herramienta y la carga del ingeniero, y anotarla.',
+    tensionedNote:
+      'Presiones para el tensionador {tool}, área hidráulica {area} mm², y para ninguna otra. Carga de la herramienta {load} kN ({kip} kip) con el objetivo completo; grupo más alto {share} % de la fluencia (límite 95 %).',
+    tensionedHow:
+      'Grupo por grupo: subir la bomba a la presión del grupo, bajar las tuercas del grupo hasta el asiento, soltar la presión.',
+    tensionedCaution:
+      'Fuera de la línea de fuego de los tensionadores mientras haya presión. La rosca sobresale de cada tuerca alrededor de un diámetro, {length} mm (práctica común).',
+    tensionedSimulated: 'Presiones de los grupos según la simulación; no hay valor publicado.',
     computedNote:
       'Calculado para esta unión: el orden de los pernos da el valor de ajuste de cada uno. En el camino un perno llega como máximo al {cap} % del objetivo; en la simulación todos terminan entre {low} y {high} %. No es un certificado de carga: una carga medida prevalece.',
     noValues: 'sin valores de ajuste',
@@ -207,6 +214,8 @@ export const sheet = {
     title: 'Orden de los pernos',
     passes: 'Pasada {list}',
     computed: 'Pasada {pass}: {value} N·m',
+    tensioned: 'Grupo {group}',
+    tensionedCheck: 'grupo por grupo a la última presión: ninguna tuerca gira a mano',
     and: ' y ',
     tools: 'a + b: pernos que se aprietan al mismo tiempo.',
     final: 'Ronda final',

@@ -195,6 +195,12 @@ export const sheet = {
     pumpFill: 'Tirar a pressão da bomba da tabela da ferramenta usada e anotar antes do primeiro parafuso.',
     pumpFillTensioner:
       'Tensionador: tirar a pressão da folha da própria ferramenta e da carga do engenheiro, e anotar.',
+    tensionedNote:
+      'Pressões para o tensionador {tool}, área hidráulica {area} mm², e para nenhuma outra. Carga da ferramenta {load} kN ({kip} kip) com o alvo completo; grupo mais alto {share} % do escoamento (limite 95 %).',
+    tensionedHow: 'Grupo por grupo: subir a bomba à pressão do grupo, encostar as porcas do grupo, aliviar a pressão.',
+    tensionedCaution:
+      'Fora da linha de fogo dos tensionadores enquanto houver pressão. A rosca sobressai de cada porca cerca de um diâmetro, {length} mm (prática comum).',
+    tensionedSimulated: 'Pressões dos grupos pela simulação; não há valor publicado.',
     computedNote:
       'Calculado para esta ligação: a ordem dos parafusos indica o valor de ajuste de cada um. Um parafuso vai no máximo a {cap} % do alvo no caminho; na simulação, todos terminam entre {low} e {high} %. Não é certificado de carga: uma carga medida prevalece.',
     noValues: 'sem valores de ajuste',
@@ -204,6 +210,8 @@ export const sheet = {
     title: 'Ordem dos parafusos',
     passes: 'Passe {list}',
     computed: 'Passe {pass}: {value} N·m',
+    tensioned: 'Grupo {group}',
+    tensionedCheck: 'grupo por grupo na última pressão: nenhuma porca gira à mão',
     and: ' e ',
     tools: 'a + b: parafusos apertados ao mesmo tempo.',
     final: 'Volta final',
