@@ -4,6 +4,7 @@ import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { accepted, command, siteCommand } from '../api/support/plant.ts';
 import { type ListedJoint, listJoint, procedureContent, registerTool } from '../api/support/shutdown.ts';
+import { tensionerProcedure, tensionerTools } from '../api/support/tensioning.ts';
 import { engineer, makeState, onMake, openAndNipUp, openingBy, release, tighten } from '../api/support/work.ts';
 import { type BuiltPlant, openBuiltPlant } from './support/built-plant.ts';
 import { button, inDialog } from './support/dialogs.ts';
@@ -157,20 +158,59 @@ describe('tools that work by oil', () => {
     expect(complaints).toEqual([]);
   });
 
-  it('a tensioner is not worked without a pressure from the target, and the screen says who gives it', async () => {
+  it('a tensioner is worked group by group, each with its own pressure, and checked at the last', async () => {
     const { shutdown } = plant;
-    const procedureId = await procedure('BP-TN', 'tensioner');
-    await registerTool(shutdown.plant, shutdown.inspector, uuidv7(), 'TN-1', 'tensioner', 150, 'MPa');
-    const joint = await nippedUp(procedureId);
+    const procedureId = await tensionerProcedure(shutdown, 'BP-TN');
+    const { toolId } = await tensionerTools(shutdown, ['TN-1', 'PU-2', 'GA-2']);
+    const joint = await listJoint(shutdown);
+    await onMake(shutdown, joint).must(shutdown.engineer, 'procedure-assigned', { procedureId, revision: 1 });
+    await as('engineer', desk);
+    await go(plant.at(`/joints/${joint.jointId}/target`));
+    await page.getByLabel('Gasket data').selectOption({ label: 'test spiral wound' });
+    await page.getByLabel('Lubricant', { exact: true }).selectOption({ label: 'test paste' });
+    await page.getByLabel(/^Bolt stress/).fill('250');
+    await page.getByLabel('Tensioner').selectOption({ label: 'TN-1' });
+    await page.getByLabel(/^Division of the pump/).fill('5');
+    await page.getByText('Pressures for TN-1, 50 % of the bolts at once').waitFor();
+    await picture(page, 'tensioner-target');
+    await button(page, 'Approve the target').click();
+    await inDialog(page, 'Sign', (dialog) => dialog.getByLabel(/password/i).fill('a long test secret'));
+    await expect.poll(() => stage(joint)).toBe('engineered');
+    const plan = (await makeState(shutdown, joint)).target?.tensioning;
+    expect(plan?.groups).toHaveLength(2);
+    await release(shutdown, joint);
+    await openAndNipUp(shutdown, joint);
+    await as('technician', phone);
     await go(plant.at(`/joints/${joint.jointId}/tighten`));
-    await page.getByText('Tensioner', { exact: true }).first().waitFor();
-    for (const tag of [/TN-1/, /PU-1/, /GA-1/]) await page.getByLabel(tag).check();
+    await page.getByLabel('Mara Mate').check();
+    await page.getByText('Stay out of the line of fire of the tensioners').waitFor();
+    for (const tag of [/TN-1/, /PU-2/, /GA-2/]) await page.getByLabel(tag).check();
     await picture(page, 'tensioner-setup');
-    await page
-      .getByText(/no tensioner pressure/)
-      .first()
-      .waitFor();
-    expect(await button(page, 'Begin pass 1').getAttribute('aria-disabled')).toBe('true');
+    const bar = (pressure_MPa = Number.NaN) => Math.round(pressure_MPa * 100) / 10;
+    for (const [index, { groupPressures_MPa }] of (plan?.passes ?? []).entries()) {
+      await button(page, `Begin pass ${index + 1}`).click();
+      for (const [group, pressure] of groupPressures_MPa.entries()) {
+        const letter = 'AB'.charAt(group);
+        await page.getByText(`Group ${letter}: raise the pump to ${bar(pressure)} bar, run the nuts down`).waitFor();
+        await picture(page, `tensioner-pass-${index + 1}-${letter}`);
+        await button(page, group === 0 ? 'Bolts 1, 3, 5, 7, 9, 11 done' : 'Bolts 2, 4, 6, 8, 10, 12 done').click();
+      }
+      await button(page, 'Record the pass').click();
+    }
+    await button(page, 'Begin the final round').click();
+    const last = bar(plan?.passes.at(-1)?.groupPressures_MPa.at(-1));
+    await page.getByText(`Group A: raise the pump to ${last} bar, see whether a nut`).waitFor();
+    await picture(page, 'tensioner-check');
+    await everyBolt();
+    await button(page, 'No nut moved').click();
+    await expect.poll(() => stage(joint)).toBe('tight');
+    const passes = (await makeState(shutdown, joint)).passes;
+    expect(passes.map(({ set }) => set.asEntered)).toEqual(
+      plan?.passes.map(({ groupPressures_MPa }) => ({ value: bar(groupPressures_MPa[0]), unit: 'bar' })),
+    );
+    expect(passes[0]?.set.pressure_MPa).toBeCloseTo(plan?.passes[0]?.groupPressures_MPa[0] ?? 0, 9);
+    await go(plant.at(`/joints/${joint.jointId}`));
+    await picture(page, 'tensioner-joint');
     expect(complaints).toEqual([]);
   });
 });

@@ -12,6 +12,8 @@ interface PassRow {
   /** of computed loads: every set value of the pass, the highest first */
   readonly torques_Nm?: readonly number[];
   readonly pressure_MPa: number | null;
+  /** of a tensioner: the pressure of each group */
+  readonly pressures_MPa?: readonly number[] | undefined;
   readonly state: string;
   readonly stopped: boolean;
 }
@@ -52,7 +54,10 @@ export function PassesTable({ make, state }: { make: MakeAnswer; state: MakeStat
                   key: 'pump',
                   header: text('pump'),
                   numeric: true,
-                  cell: (row: PassRow) => format.quantity('pressure', row.pressure_MPa),
+                  cell: (row: PassRow) =>
+                    (row.pressures_MPa ?? [row.pressure_MPa])
+                      .map((pressure) => format.quantity('pressure', pressure))
+                      .join(' / '),
                 },
               ]
             : []),
@@ -103,6 +108,7 @@ function usePassRows(make: MakeAnswer, state: MakeState | undefined): readonly P
         ...named(index, percent),
         torque_Nm,
         pressure_MPa,
+        pressures_MPa: state?.target?.tensioning?.passes[index]?.groupPressures_MPa,
       }));
   const last = passes.at(-1) ?? { torque_Nm: null, pressure_MPa: null };
   const extra = (key: string, name: string, told: string): PassRow => ({
