@@ -55,7 +55,10 @@ export async function tensionerProcedure(
 }
 
 /** A tensioner, its pump and its gauge, each with a certificate through the shutdown. */
-export async function tensionerTools({ plant, inspector }: Shutdown, names = ['TN-1', 'PU-1', 'GA-1'] as const) {
+export async function tensionerTools(
+  { plant, inspector }: Shutdown,
+  names: readonly [string, string, string] = ['TN-1', 'PU-1', 'GA-1'],
+) {
   const register = async (
     tag: string,
     more: Pick<Payload<'tool-registered'>, 'kind' | 'scaleDivision'>,
