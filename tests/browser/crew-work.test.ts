@@ -161,7 +161,7 @@ describe('tools that work by oil', () => {
   it('a tensioner is worked group by group, each with its own pressure, and checked at the last', async () => {
     const { shutdown } = plant;
     const procedureId = await tensionerProcedure(shutdown, 'BP-TN');
-    const { toolId } = await tensionerTools(shutdown, ['TN-1', 'PU-2', 'GA-2']);
+    await tensionerTools(shutdown, ['TN-1', 'PU-2', 'GA-2']);
     const joint = await listJoint(shutdown);
     await onMake(shutdown, joint).must(shutdown.engineer, 'procedure-assigned', { procedureId, revision: 1 });
     await as('engineer', desk);

@@ -126,3 +126,6 @@ export const toolKinds = [
   'test-gauge',
   'length-gauge',
 ] as const;
+
+/** Shares of the bolts under tensioners at once. */
+export const coverages = [1, 0.5, 0.33, 0.25] as const;

@@ -37,7 +37,6 @@ export {
   shutdownSettings,
 } from './shutdown-events.ts';
 export {
-  COVERAGES,
   type Coverage,
   type ProcedureContent,
   procedureContent,

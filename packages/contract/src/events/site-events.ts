@@ -35,7 +35,6 @@ export const PATTERNS = [
 ] as const;
 
 /** Shares of the bolts that may be under tensioners at once: one to four groups. */
-export const COVERAGES = [1, 0.5, 0.33, 0.25] as const;
 export const coverage = z.union([z.literal(1), z.literal(0.5), z.literal(0.33), z.literal(0.25)]);
 export type Coverage = z.infer<typeof coverage>;
 

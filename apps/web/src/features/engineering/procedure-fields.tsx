@@ -1,7 +1,14 @@
-import { COVERAGES, type LubricantsAnswer, type ProcedureContent } from '@seatwell/contract';
+import type { LubricantsAnswer, ProcedureContent } from '@seatwell/contract';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
-import { gasketFamilies, jointKinds, patterns, tighteningMethods, workScopes } from '../../app/trade-lists.ts';
+import {
+  coverages,
+  gasketFamilies,
+  jointKinds,
+  patterns,
+  tighteningMethods,
+  workScopes,
+} from '../../app/trade-lists.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -58,10 +65,10 @@ export function ProcedureFields({ value, onChange, lubricants }: Props) {
               hint={text('coverage-hint')}
               value={value.coverage ? String(value.coverage) : ''}
               onChange={(chosen) => {
-                const coverage = COVERAGES.find((each) => String(each) === chosen);
+                const coverage = coverages.find((each) => String(each) === chosen);
                 if (coverage !== undefined) set({ coverage });
               }}
-              options={COVERAGES.map((each) => ({
+              options={coverages.map((each) => ({
                 value: String(each),
                 label: text('coverage-of', {
                   percent: format.percent(each),

@@ -108,7 +108,7 @@ describe('what is set', () => {
     expect(result.kind === 'refused' && result.message).toMatch(/4000 N·m is outside the tool’s 500 to 3500 N·m/);
   });
 
-  test('on a tensioner, the pressure as the person reads it', () => {
-    expect(pressureSetting(84.23, SI)).toEqual({ pressure_MPa: 84.2, asEntered: { value: 842, unit: 'bar' } });
+  test('on a tensioner, the pressure at the mark of the gauge that the target was rounded to', () => {
+    expect(pressureSetting(84.25, SI)).toEqual({ pressure_MPa: 84.25, asEntered: { value: 842.5, unit: 'bar' } });
   });
 });
