@@ -161,15 +161,15 @@ describe('tools that work by oil', () => {
   it('a tensioner is worked group by group, each with its own pressure, and checked at the last', async () => {
     const { shutdown } = plant;
     const procedureId = await tensionerProcedure(shutdown, 'BP-TN');
-    await tensionerTools(shutdown, ['TN-1', 'PU-2', 'GA-2']);
+    const { toolId } = await tensionerTools(shutdown, ['TN-1', 'PU-2', 'GA-2']);
     const joint = await listJoint(shutdown);
     await onMake(shutdown, joint).must(shutdown.engineer, 'procedure-assigned', { procedureId, revision: 1 });
     await as('engineer', desk);
     await go(plant.at(`/joints/${joint.jointId}/target`));
-    await page.getByLabel('Gasket data').selectOption({ label: 'test spiral wound' });
-    await page.getByLabel('Lubricant', { exact: true }).selectOption({ label: 'test paste' });
+    await page.getByLabel('Gasket data').selectOption(shutdown.gasketDataId);
+    await page.getByLabel('Lubricant', { exact: true }).selectOption(shutdown.lubricantId);
     await page.getByLabel(/^Bolt stress/).fill('250');
-    await page.getByLabel('Tensioner').selectOption({ label: 'TN-1' });
+    await page.getByLabel('Tensioner').selectOption(toolId);
     await page.getByLabel(/^Division of the pump/).fill('5');
     await page.getByText('Pressures for TN-1, 50 % of the bolts at once').waitFor();
     await picture(page, 'tensioner-target');
