@@ -58,19 +58,24 @@ export function PreviewPanel({ preview }: { preview: TargetPreview }) {
           { name: text('bolt-stress'), value: format.quantity('stress', target.boltStress_MPa) },
           { name: text('bolt-load'), value: format.quantity('load', target.boltLoad_N) },
           { name: text('governs'), value: target.governedBy === null ? '–' : limitName(target.governedBy) },
-          {
-            name: text('passes'),
-            value: target.passes
-              .map(
-                (pass) =>
-                  `${format.percent(pass.percent / 100)}: ${
-                    pass.pressure_MPa === null
-                      ? format.quantity('torque', pass.torque_Nm)
-                      : `${pass.torque_Nm === null ? '' : `${format.quantity('torque', pass.torque_Nm)}, `}${format.quantity('pressure', pass.pressure_MPa)}`
-                  }`,
-              )
-              .join(' · '),
-          },
+          // With a tensioner the table below gives every group; one pressure a pass would mislead.
+          ...(tensioning
+            ? []
+            : [
+                {
+                  name: text('passes'),
+                  value: target.passes
+                    .map(
+                      (pass) =>
+                        `${format.percent(pass.percent / 100)}: ${
+                          pass.pressure_MPa === null
+                            ? format.quantity('torque', pass.torque_Nm)
+                            : `${pass.torque_Nm === null ? '' : `${format.quantity('torque', pass.torque_Nm)}, `}${format.quantity('pressure', pass.pressure_MPa)}`
+                        }`,
+                    )
+                    .join(' · '),
+                },
+              ]),
           { name: text('sources'), value: target.sources.join('; ') },
         ]}
       />
