@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { barriers } from './support/barriers.ts';
 import { type Demo, openDemo } from './support/demo.ts';
 import { desk } from './support/gallery.ts';
 import { settled, watchedPage } from './support/watched-page.ts';
@@ -101,6 +102,50 @@ describe('a coordinator at the desk without a mouse', () => {
     await expect.poll(focused).toMatch(/^button Stage: tight$/);
     await expect.poll(async () => Number(await page.getByRole('grid').getAttribute('aria-rowcount'))).toBeLessThan(all);
     expect(page.url()).toContain('stage=tight');
+  });
+
+  it('is told the keys of the page, and finds a joint by two of them', async () => {
+    await page.keyboard.press('?');
+    const sheet = page.getByRole('dialog', { name: 'Keys' });
+    await sheet.getByRole('heading', { name: 'In the table' }).waitFor();
+    await sheet.getByText('Tick from the row ticked last to this one').waitFor();
+    // The register has no slider and no views.
+    expect(await sheet.getByRole('heading', { level: 3 }).allTextContents()).toEqual([
+      'On every page',
+      'In the table',
+      'In the sentence above the list',
+    ]);
+    expect(await barriers(page)).toEqual([]);
+    await page.keyboard.press('Escape');
+    await sheet.waitFor({ state: 'detached' });
+    await page.keyboard.press('/');
+    await expect.poll(focused).toMatch(/^input/);
+    // In a field they are what is typed.
+    await page.keyboard.type('?/');
+    expect(await page.getByRole('searchbox').inputValue()).toBe('?/');
+    expect(await sheet.count()).toBe(0);
+    await page.keyboard.press('Control+a');
+    await page.keyboard.press('Delete');
+    await settled(page);
+  });
+
+  it('switches the single keys off, and still reaches the sheet by its button', async () => {
+    const sheet = page.getByRole('dialog', { name: 'Keys' });
+    await tabTo(/^button Keys/, 80, 'Shift+Tab');
+    await page.keyboard.press('Enter');
+    const single = sheet.getByRole('checkbox', { name: '? and / work as single keys' });
+    await single.press(' ');
+    await page.keyboard.press('Escape');
+    await expect.poll(focused).toMatch(/^button Keys/);
+    await page.keyboard.press('?');
+    expect(await sheet.count()).toBe(0);
+    await page.keyboard.press('Enter');
+    await single.press(' ');
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('?');
+    await sheet.waitFor();
+    await page.keyboard.press('Escape');
+    await sheet.waitFor({ state: 'detached' });
   });
 
   it('walks the rows, opens a joint, and comes back to the same row', async () => {

@@ -1,5 +1,6 @@
 // `npm run screens`: pictures of every screen at the desk and on a phone, in .screens/. The list goes to standard output.
-// `npm run screens -- register joint` takes those only; `--theme dark` (or bright) another theme.
+// `npm run screens -- register joint` takes those only; `--theme dark` another theme: bright
+// for sunlight, or forced for the colours of a system that forces its own.
 import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';

@@ -20,6 +20,9 @@ const sizes = [
   { name: 'phone', options: { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true } },
 ] as const;
 
+// The system's own colours, on black as most who ask for them have it.
+const forcedColours = { forcedColors: 'active', colorScheme: 'dark' } as const;
+
 /** Takes a picture of each screen of the demo at both sizes and prints the files; also what a page complained about. */
 export async function takeScreens({ folder, root, theme, names }: Order): Promise<void> {
   const wanted = screens.filter(({ name, emptySite }) => !emptySite && (names.length === 0 || names.includes(name)));
@@ -32,9 +35,10 @@ export async function takeScreens({ folder, root, theme, names }: Order): Promis
     const addressOf = await demoPlaces(coordinator);
     for (const screen of wanted) {
       for (const { name, options } of sizes) {
+        const wishes = { ...options, ...(theme === 'forced' ? forcedColours : {}) };
         const context = screen.as
-          ? await people.contextOf(screen.as, options)
-          : await browser.newContext({ ...options, baseURL: server.url });
+          ? await people.contextOf(screen.as, wishes)
+          : await browser.newContext({ ...wishes, baseURL: server.url });
         const { page, complaints } = await watchedPage(context, theme);
         await page.goto(addressOf(screen));
         await settled(page);

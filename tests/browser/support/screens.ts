@@ -19,8 +19,6 @@ export interface Screen {
   readonly name: string;
   /** whose screen it is; undefined before the sign-in */
   readonly as?: string;
-  /** looked at in every theme */
-  readonly main?: true;
   /** only on a server that nobody has set up yet */
   readonly emptySite?: true;
   /** a joint that the screen is about, if not any */
@@ -32,7 +30,7 @@ const isTightened = ({ stage }: { stage: string }) => ['nipped-up', 'part-tight'
 
 /** Every screen of the web app, each once, with the person who uses it. */
 export const screens: readonly Screen[] = [
-  { route: '/sign-in', name: 'sign-in', main: true },
+  { route: '/sign-in', name: 'sign-in' },
   { route: '/first-visit', name: 'first-visit', emptySite: true },
   { route: '/', name: 'start', as: 'coordinator' },
   { route: '/shutdowns', name: 'shutdowns', as: 'coordinator' },
@@ -49,31 +47,30 @@ export const screens: readonly Screen[] = [
   { route: '/site/tools', name: 'tools', as: 'inspector' },
   { route: inShutdown('/import'), name: 'import', as: 'coordinator' },
   { route: inShutdown(''), name: 'shutdown-start', as: 'technician' },
-  { route: inShutdown('/today'), name: 'today', as: 'coordinator', main: true },
-  { route: inShutdown('/areas'), name: 'areas', as: 'coordinator', main: true },
+  { route: inShutdown('/today'), name: 'today', as: 'coordinator' },
+  { route: inShutdown('/areas'), name: 'areas', as: 'coordinator' },
   { route: inShutdown('/report'), name: 'report', as: 'management' },
   { route: inShutdown('/reviews'), name: 'reviews', as: 'engineer' },
   { route: inShutdown('/found-joints'), name: 'found-joints', as: 'coordinator' },
-  { route: inShutdown('/packs'), name: 'packs', as: 'coordinator', main: true },
+  { route: inShutdown('/packs'), name: 'packs', as: 'coordinator' },
   { route: inShutdown('/packs/$packId'), name: 'pack', as: 'coordinator' },
   { route: inShutdown('/systems'), name: 'systems', as: 'coordinator' },
   { route: inShutdown('/punch-items'), name: 'punch-items', as: 'coordinator' },
   { route: inShutdown('/permits'), name: 'permits', as: 'operations' },
   { route: inShutdown('/blinds'), name: 'blinds', as: 'coordinator' },
   { route: inShutdown('/talks'), name: 'talks', as: 'coordinator' },
-  { route: inShutdown('/register'), name: 'register', as: 'coordinator', main: true },
+  { route: inShutdown('/register'), name: 'register', as: 'coordinator' },
   { route: inShutdown('/register/add'), name: 'add-joint', as: 'coordinator' },
   { route: inShutdown('/joints/$jointId/edit'), name: 'edit-joint', as: 'coordinator' },
-  { route: inShutdown('/joints/$jointId'), name: 'joint', as: 'engineer', main: true },
+  { route: inShutdown('/joints/$jointId'), name: 'joint', as: 'engineer' },
   { route: inShutdown('/joints/$jointId/target'), name: 'target', as: 'engineer' },
   { route: inShutdown('/setup'), name: 'setup', as: 'coordinator' },
-  { route: inShutdown('/my-joints'), name: 'my-joints', as: 'technician', main: true },
-  { route: inShutdown('/joints/$jointId/work'), name: 'work', as: 'technician', main: true },
+  { route: inShutdown('/my-joints'), name: 'my-joints', as: 'technician' },
+  { route: inShutdown('/joints/$jointId/work'), name: 'work', as: 'technician' },
   {
     route: inShutdown('/joints/$jointId/tighten'),
     name: 'tighten',
     as: 'technician',
-    main: true,
     joint: isTightened,
   },
   { route: inShutdown('/sign/$what'), name: 'sign', as: 'operations' },

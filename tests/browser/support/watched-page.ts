@@ -30,3 +30,26 @@ export async function settled(page: Page): Promise<void> {
   });
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
 }
+
+/** Changes theme and gloves of an open page, as choosing them in another window of the same browser does. */
+export async function changeTheme(page: Page, theme: string, gloves = false): Promise<void> {
+  await page.evaluate(
+    (choices) => {
+      for (const [key, newValue] of choices) {
+        localStorage.setItem(key, newValue);
+        dispatchEvent(new StorageEvent('storage', { key, newValue }));
+      }
+    },
+    [
+      ['seatwell.theme', theme],
+      ['seatwell.glove', gloves ? 'on' : 'off'],
+    ] as const,
+  );
+  await page.waitForFunction(
+    ([chosen, on]) => {
+      const { theme: now, glove } = document.documentElement.dataset;
+      return now === chosen && (glove !== undefined) === on;
+    },
+    [theme, gloves] as const,
+  );
+}

@@ -7,6 +7,7 @@ import { Link } from '../ui/link.tsx';
 import { NavFrame } from '../ui/nav-frame.tsx';
 import { useTheme } from '../ui/theme.tsx';
 import { addresses } from './addresses.ts';
+import { KeysButton, KeysSheet, useKeysHelp } from './keys-help.tsx';
 import { rememberShutdown } from './last-shutdown.ts';
 import { isCurrent, navigation, phoneKeys } from './navigation.ts';
 import { useMe } from './session.ts';
@@ -22,6 +23,7 @@ export function Shell() {
   const shutdown = useCurrentShutdown();
   const { pathname } = useLocation();
   const { shutdownId } = useParams({ strict: false });
+  const keys = useKeysHelp();
   usePreferencesOfAccount();
   useLiveUpdates(shutdown?.shutdownId);
   useEffect(() => {
@@ -55,11 +57,17 @@ export function Shell() {
         }
         items={items}
         phoneKeys={phoneKeys(roles)}
-        foot={<UserMenu />}
+        foot={
+          <>
+            <KeysButton onPress={() => keys.setOpen(true)} />
+            <UserMenu />
+          </>
+        }
       >
         <OutboxBar />
         <Outlet />
       </NavFrame>
+      <KeysSheet open={keys.open} onOpenChange={keys.setOpen} />
       <SignInAgain />
     </FormatProvider>
   );

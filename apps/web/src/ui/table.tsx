@@ -81,9 +81,15 @@ function TableCards<Row>({ caption, captionHidden, columns, rows, rowKey, empty 
 }
 
 /** A card has no column to keep: what says nothing leaves its line out. */
-const says = ({ value }: { value: ReactNode }): boolean => value !== '' && value !== null && value !== false;
+const says = ({ value }: { value: ReactNode }): boolean =>
+  value !== '' && value !== null && value !== undefined && value !== false;
 
-function PlainTable<Row>({ caption, captionHidden, columns, rows, rowKey, empty }: TableProps<Row>) {
+function PlainTable<Row>({ caption, captionHidden, columns: wanted, rows, rowKey, empty }: TableProps<Row>) {
+  // A column that says nothing in any row takes the room of those that do.
+  const columns = wanted.filter(
+    (column) =>
+      rows.length === 0 || column.footer !== undefined || rows.some((row) => says({ value: column.cell(row) })),
+  );
   const hasFooter = columns.some((column) => column.footer !== undefined);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls must be reachable by keyboard

@@ -25,19 +25,33 @@ export function ThemeProvider({ children }: { children: ReactNode }) {
   );
   const [glove, setGlove] = useState(() => kept(gloveKey) === 'on');
   const systemDark = useMediaQuery('(prefers-color-scheme: dark)');
-  const theme: Theme = choice === 'system' ? (systemDark ? 'dark' : 'light') : choice;
+  // Where the system forces its own colours, a theme of ours would draw dark ink on a ground that it made black.
+  const forced = useMediaQuery('(forced-colors: active)');
+  const inUse = forced ? 'system' : choice;
+  const theme: Theme = inUse === 'system' ? (systemDark ? 'dark' : 'light') : inUse;
 
   useEffect(() => {
-    if (choice === 'system') delete document.documentElement.dataset.theme;
-    else document.documentElement.dataset.theme = choice;
-    keep(themeKey, choice);
-  }, [choice]);
+    if (inUse === 'system') delete document.documentElement.dataset.theme;
+    else document.documentElement.dataset.theme = inUse;
+  }, [inUse]);
+
+  useEffect(() => keep(themeKey, choice), [choice]);
 
   useEffect(() => {
     if (glove) document.documentElement.dataset.glove = '';
     else delete document.documentElement.dataset.glove;
     keep(gloveKey, glove ? 'on' : 'off');
   }, [glove]);
+
+  // What is chosen in one window holds in the others of the same browser.
+  useEffect(() => {
+    const follow = ({ key, newValue }: StorageEvent) => {
+      if (key === themeKey) setChoice(choices.find((known) => known === newValue) ?? 'system');
+      if (key === gloveKey) setGlove(newValue === 'on');
+    };
+    addEventListener('storage', follow);
+    return () => removeEventListener('storage', follow);
+  }, []);
 
   const state = useMemo(() => ({ choice, theme, glove, setChoice, setGlove }), [choice, theme, glove]);
   return <ThemeContext value={state}>{children}</ThemeContext>;

@@ -5,6 +5,6 @@ import { useMediaQuery } from './use-media-query.ts';
 export function useRowHeight(): number {
   const { glove } = useTheme();
   const touch = useMediaQuery('(pointer: coarse), (max-width: 48rem)');
-  if (glove) return 64;
-  return touch ? 48 : 38;
+  const letters_px = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+  return Math.max(glove ? 64 : touch ? 48 : 38, 2.25 * letters_px);
 }

@@ -9,6 +9,7 @@ export { default as handover } from './handover.json';
 export { default as import } from './import.json';
 export { default as joint } from './joint.json';
 export { default as jointForm } from './joint-form.json';
+export { default as keys } from './keys.json';
 export { default as mine } from './mine.json';
 export { default as offline } from './offline.json';
 export { default as operating } from './operating.json';
