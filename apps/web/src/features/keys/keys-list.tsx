@@ -6,13 +6,8 @@ import styles from './keys.module.css';
 import { keysOfPage } from './keys-of-page.ts';
 import { keepSingleKeys, singleKeysOn } from './single-keys.ts';
 
-// Arrows are drawn on the board; the others have their name there, in the language of the board.
-const drawn: Readonly<Record<string, string>> = {
-  ArrowUp: '↑',
-  ArrowDown: '↓',
-  ArrowLeft: '←',
-  ArrowRight: '→',
-};
+// Arrows are drawn on the board, and not every font has them; the other keys have their name there.
+const turned: Readonly<Record<string, number>> = { ArrowUp: 0, ArrowRight: 90, ArrowDown: 180, ArrowLeft: 270 };
 const named = [
   'ArrowUp',
   'ArrowDown',
@@ -51,9 +46,9 @@ export function KeysList() {
                     <span key={together.join()} className={styles.together}>
                       {together.map((key) => (
                         <kbd key={key} className={styles.key}>
-                          {drawn[key] ? (
+                          {turned[key] !== undefined ? (
                             <>
-                              <span aria-hidden="true">{drawn[key]}</span>
+                              <Arrow turned={turned[key]} />
                               <VisuallyHidden>{nameOf(key)}</VisuallyHidden>
                             </>
                           ) : (
@@ -80,5 +75,13 @@ export function KeysList() {
         }}
       />
     </>
+  );
+}
+
+function Arrow({ turned }: { turned: number }) {
+  return (
+    <svg viewBox="0 0 12 12" className={styles.arrow} aria-hidden="true">
+      <path d="M6 11V1.5M2 5.5l4-4 4 4" transform={`rotate(${turned} 6 6)`} />
+    </svg>
   );
 }
