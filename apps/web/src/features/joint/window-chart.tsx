@@ -68,7 +68,7 @@ export function WindowChart({ answer }: { answer: CalcTargetResponse }) {
         const clear = edge - labelWidth > digit * number.length + 2;
         const after = isLower !== crosses || !clear;
         return (
-          <g key={`${limit.side} ${limit.name}`} opacity={limit.advisory ? 0.6 : undefined}>
+          <g key={`${limit.side} ${limit.name}`} data-advisory={limit.advisory ? '' : undefined}>
             <ChartLines lines={labels[index] ?? []} x={labelWidth - 8} y={middle + 5} />
             <rect
               className={styles.bar}
