@@ -201,7 +201,7 @@ export const sheet = {
     passes: 'Pass {list}',
     computed: 'Pass {pass}: {value} N·m',
     tensioned: 'Group {group}',
-    tensionedCheck: 'group by group at the last pressure: no nut turns by hand',
+    tensionedCheck: 'group by group at the last pressure: no nut can be run down further',
     and: ' and ',
     tools: 'a + b: bolts tightened at the same time.',
     final: 'Final round',

@@ -215,7 +215,7 @@ export const sheet = {
     passes: 'Pasada {list}',
     computed: 'Pasada {pass}: {value} N·m',
     tensioned: 'Grupo {group}',
-    tensionedCheck: 'grupo por grupo a la última presión: ninguna tuerca gira a mano',
+    tensionedCheck: 'grupo por grupo a la última presión: ninguna tuerca se deja bajar más',
     and: ' y ',
     tools: 'a + b: pernos que se aprietan al mismo tiempo.',
     final: 'Ronda final',

@@ -201,7 +201,7 @@ export const sheet = {
     passes: 'पास {list}',
     computed: 'पास {pass}: {value} N·m',
     tensioned: 'समूह {group}',
-    tensionedCheck: 'समूह दर समूह, अंतिम दबाव पर: कोई नट हाथ से नहीं घूमता',
+    tensionedCheck: 'समूह दर समूह, अंतिम दबाव पर: कोई नट और नीचे नहीं कसता',
     and: ' और ',
     tools: 'a + b: एक साथ कसे जाने वाले बोल्ट।',
     final: 'अंतिम राउंड',

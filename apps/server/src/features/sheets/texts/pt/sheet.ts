@@ -211,7 +211,7 @@ export const sheet = {
     passes: 'Passe {list}',
     computed: 'Passe {pass}: {value} N·m',
     tensioned: 'Grupo {group}',
-    tensionedCheck: 'grupo por grupo na última pressão: nenhuma porca gira à mão',
+    tensionedCheck: 'grupo por grupo na última pressão: nenhuma porca desce mais',
     and: ' e ',
     tools: 'a + b: parafusos apertados ao mesmo tempo.',
     final: 'Volta final',
