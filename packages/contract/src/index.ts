@@ -5,6 +5,7 @@ export * from './import.ts';
 export * from './language-schema.ts';
 export * from './languages.ts';
 export * from './primitives.ts';
+export * from './reading-order.ts';
 export * from './reads/index.ts';
 export * from './session.ts';
 export * from './simulation.ts';

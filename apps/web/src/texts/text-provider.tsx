@@ -10,6 +10,7 @@ import {
   useEffect,
   useState,
 } from 'react';
+import { keepReadingOrder } from './reading-order.ts';
 import { catalogueOf, createTranslator, type Feature, type Translate } from './translate.ts';
 
 const TextContext = createContext<{
@@ -34,6 +35,7 @@ export function TextProvider({ translator, children }: { translator?: i18n; chil
   useEffect(() => {
     document.documentElement.lang = language;
     document.documentElement.dir = directionOf(language);
+    if (directionOf(language) === 'rtl') return keepReadingOrder(document.body);
   }, [language]);
 
   return <TextContext value={{ translator: own, language }}>{children}</TextContext>;

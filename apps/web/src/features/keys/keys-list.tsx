@@ -1,5 +1,6 @@
+import { directionOf } from '@seatwell/contract';
 import { Fragment, useState } from 'react';
-import { useText } from '../../texts/text-provider.tsx';
+import { useLanguage, useText } from '../../texts/text-provider.tsx';
 import { Checkbox } from '../../ui/checkbox.tsx';
 import { VisuallyHidden } from '../../ui/visually-hidden.tsx';
 import styles from './keys.module.css';
@@ -27,7 +28,8 @@ const named = [
 /** The keys of the page that is open, by what stands on it, and whether single keys do anything. */
 export function KeysList() {
   const text = useText('keys');
-  const [groups] = useState(() => keysOfPage(document.getElementById('page') ?? document));
+  const { language } = useLanguage();
+  const [groups] = useState(() => keysOfPage(document.getElementById('page') ?? document, directionOf(language)));
   const [on, setOn] = useState(singleKeysOn);
   const nameOf = (key: string) => {
     const known = named.find((each) => each === key);

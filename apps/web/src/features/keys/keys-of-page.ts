@@ -24,12 +24,15 @@ const line = (meaning: Meaning, ...keys: readonly (readonly string[])[]): KeyLin
 
 const upAndDown = [['ArrowUp'], ['ArrowDown']] as const;
 const leftAndRight = [['ArrowLeft'], ['ArrowRight']] as const;
+const rightAndLeft = [['ArrowRight'], ['ArrowLeft']] as const;
 
 /**
  * The keys that work on a page, by what stands on it: nobody keeps a list for each page that could go stale.
  * @param page the element that holds the page, without the navigation
+ * @param direction which way the page is written: what comes next stands on the left of a page from right to left
  */
-export function keysOfPage(page: ParentNode): readonly KeyGroup[] {
+export function keysOfPage(page: ParentNode, direction: 'ltr' | 'rtl' = 'ltr'): readonly KeyGroup[] {
+  const backAndOn = direction === 'rtl' ? rightAndLeft : leftAndRight;
   const has = (selector: string) => page.querySelector(selector) !== null;
   const everywhere = [
     line('everywhere-go-on', ['Tab']),
@@ -70,12 +73,12 @@ export function keysOfPage(page: ParentNode): readonly KeyGroup[] {
       ],
     },
     { title: 'list', stands: has('select'), lines: [line('list-move', ...upAndDown)] },
-    { title: 'tabs', stands: has('[role=tablist]'), lines: [line('tabs-move', ...leftAndRight)] },
+    { title: 'tabs', stands: has('[role=tablist]'), lines: [line('tabs-move', ...backAndOn)] },
     { title: 'choice', stands: has('input[type=radio]'), lines: [line('choice-move', ...upAndDown)] },
     {
       title: 'slider',
       stands: has('input[type=range]'),
-      lines: [line('slider-move', ...leftAndRight), line('slider-ends', ['Home'], ['End'])],
+      lines: [line('slider-move', ...backAndOn), line('slider-ends', ['Home'], ['End'])],
     },
     { title: 'fold', stands: has('summary'), lines: [line('fold-open', ['Enter'])] },
   ];

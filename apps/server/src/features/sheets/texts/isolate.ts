@@ -1,16 +1,11 @@
-import { directionOf } from '@seatwell/contract';
+import { directionOf, withReadingOrder } from '@seatwell/contract';
 import type { PaperLanguage } from './sheet-texts.ts';
 
 const FIRST_STRONG_ISOLATE = '\u2068';
-const LEFT_TO_RIGHT_ISOLATE = '\u2066';
 const POP_ISOLATE = '\u2069';
-// From the first Latin letter or digit to the last before another script begins.
-const VALUE = /[\p{Script=Latin}\d](?:[^\p{Script=Arabic}]*[\p{Script=Latin}\d)"°%])?/gu;
 
 const isolatedText = (text: string): string =>
-  text === ''
-    ? text
-    : `${FIRST_STRONG_ISOLATE}${text.replaceAll(VALUE, `${LEFT_TO_RIGHT_ISOLATE}$&${POP_ISOLATE}`)}${POP_ISOLATE}`;
+  text === '' ? text : `${FIRST_STRONG_ISOLATE}${withReadingOrder(text)}${POP_ISOLATE}`;
 
 /**
  * Data for the typesetter in which each text keeps its own direction: on a page from right to left, tags, numbers and
