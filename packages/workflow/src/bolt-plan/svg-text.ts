@@ -5,6 +5,17 @@ export type Attributes = Readonly<Record<string, string | number | undefined>>;
 export const drawingFont =
   "'Atkinson Hyperlegible Next Variable','Atkinson Hyperlegible Next','Noto Sans Devanagari','Noto Sans Arabic','Noto Sans',sans-serif";
 
+// Print looks for a letter that the first typeface lacks in any typeface of the computer, not in the next of the list.
+const SCRIPTS = [
+  { letters: /\p{Script=Arabic}/u, font: "'Noto Sans Arabic'" },
+  { letters: /\p{Script=Devanagari}/u, font: "'Noto Sans Devanagari'" },
+] as const;
+
+const fontFor = (text: string): string | undefined => {
+  const script = SCRIPTS.find(({ letters }) => letters.test(text));
+  return script && `${script.font},${drawingFont}`;
+};
+
 /** One SVG element with presentation attributes only: style rules and variables fail silently in print. */
 export function element(name: string, attributes: Attributes, content = ''): string {
   const written = Object.entries(attributes)
@@ -28,6 +39,7 @@ export function centredText(
       x: at.x,
       y: at.y + size * 0.355,
       'text-anchor': 'middle',
+      'font-family': fontFor(text),
       'font-size': size,
       ...attributes,
     },

@@ -1,4 +1,5 @@
 import { LANGUAGES, type Language, nearestLanguage } from '@seatwell/contract';
+import { AR } from './ar/index.ts';
 import { EN } from './en/index.ts';
 import { ES } from './es/index.ts';
 import { HI } from './hi/index.ts';
@@ -13,7 +14,7 @@ export type BannerCode = keyof SheetTexts['banners'];
 
 // Another language is a folder of the same shape beside en/: `export const ES = { … } satisfies SheetTexts` and its line
 // here. A key that is missing does not compile.
-const CATALOGUES: Readonly<Partial<Record<PaperLanguage, SheetTexts>>> = { en: EN, es: ES, pt: PT, hi: HI };
+const CATALOGUES: Readonly<Partial<Record<PaperLanguage, SheetTexts>>> = { en: EN, es: ES, pt: PT, hi: HI, ar: AR };
 
 /** A language of paper from what was asked for or chosen, English where paper has no words of it. */
 export function paperLanguage(asked: string | null | undefined): PaperLanguage {
