@@ -8,7 +8,9 @@ export interface Stretch {
 const RUN =
   /[(]?[-+±−≤≥~]?[\p{Script=Latin}\p{Nd}\p{No}](?:[^\p{Script=Arabic}،؛؟]*[\p{Script=Latin}\p{Nd}\p{No})"”°%′″])?/gu;
 // In "DN 150 · PN 40 · 8 براغٍ" the 8 belongs to what follows.
-const LISTED_NUMBER = /\s*[,·]\s+([\d.,]+)$/u;
+const LISTED_NUMBER = /(\s*[,·]\s+)[\d.,]+$/u;
+// In "الجولة 1: 30 %" the pass comes first, then its share.
+const FIGURE_AFTER_FIGURE = /(?<=\p{Nd}):\s+(?=[-+±−]?\p{Nd})/gu;
 const ARABIC_FOLLOWS = /^\s*\p{Script=Arabic}/u;
 const LATIN_SENTENCE = /^\s*[^\p{Script=Arabic}،؛؟]*\p{Script=Latin}[^\p{Script=Arabic}،؛؟]*[.?…]\s*$/u;
 
@@ -30,12 +32,13 @@ export function leftToRightStretches(text: string): readonly Stretch[] {
     // A bracket whose partner stands outside the stretch stays outside with it.
     const start = surplus > 0 && run.startsWith('(') ? index + 1 : index;
     const end = surplus < 0 && run.endsWith(')') ? index + run.length - 1 : index + run.length;
-    const joined = ARABIC_FOLLOWS.test(text.slice(end)) ? LISTED_NUMBER.exec(text.slice(start, end)) : null;
-    if (!joined) return { start, end };
-    return [
-      { start, end: start + joined.index },
-      { start: end - (joined[1]?.length ?? 0), end },
-    ];
+    const seams = [...text.slice(start, end).matchAll(FIGURE_AFTER_FIGURE)].map((seam) => ({
+      start: start + seam.index,
+      end: start + seam.index + seam[0].length,
+    }));
+    const listed = ARABIC_FOLLOWS.test(text.slice(end)) ? LISTED_NUMBER.exec(text.slice(start, end)) : null;
+    if (listed) seams.push({ start: start + listed.index, end: start + listed.index + (listed[1]?.length ?? 0) });
+    return [...seams, { start: end, end }].map((seam, at) => ({ start: seams[at - 1]?.end ?? start, end: seam.start }));
   });
 }
 

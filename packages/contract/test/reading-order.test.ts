@@ -19,6 +19,8 @@ describe('from right to left', () => {
     ['ينقص (12 وصلة)', ['12']],
     ['DN 150 · PN 40 · 8 براغٍ', ['DN 150 · PN 40', '8']],
     ['Andrei Popa, Greta Lind, 3 غيرهما', ['Andrei Popa, Greta Lind', '3']],
+    ['الجولة 1: 30 % من العزم', ['1', '30 %']],
+    ['في 06:00', ['06:00']],
     ['مشدودة', []],
     [' · ', []],
   ])('%s: what reads from left to right', (text, expected) => {
