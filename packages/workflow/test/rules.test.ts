@@ -1,7 +1,8 @@
 import { type EventType, shutdownPayloads, sitePayloads } from '@seatwell/contract';
 import { decide, evaluatePackRules, evaluateRules, eventKind, ORDER_CODES, RULES } from '@seatwell/workflow';
 import { describe, expect, it } from 'vitest';
-import { PACK_CASES, RULE_CASES } from './support/rule-cases.ts';
+import { PACK_CASES } from './support/rule-cases/pack-cases.ts';
+import { RULE_CASES } from './support/rule-cases.ts';
 
 const codes = (failed: readonly { code: string }[]): string[] => failed.map(({ code }) => code);
 
