@@ -1,13 +1,12 @@
-import type { ImportChoicesInput, ImportPreview, ProblemBody } from '@seatwell/contract';
+import type { ImportChoicesInput, ProblemBody } from '@seatwell/contract';
 import { foldHistory, type JointState } from '@seatwell/workflow';
 import pg from 'pg';
 import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { zipOf } from '../../apps/server/src/features/import/reading/zip-for-tests.ts';
 import { jointHistory } from '../../apps/server/src/features/joints/joint-store.ts';
 import { leafHash, rootOfLeaves } from '../../apps/server/src/platform/record/merkle.ts';
 import { sampleRegister } from '../browser/support/sample-register.ts';
-import { holdings, importing, ok } from './support/importing.ts';
+import { csv, HEADERS, holdings, importing, ok } from './support/importing.ts';
 import { accepted, command } from './support/plant.ts';
 import { openShutdown, type Shutdown } from './support/shutdown.ts';
 import { engineer as engineerIt, onMake } from './support/work.ts';
@@ -20,9 +19,6 @@ beforeAll(async () => {
 });
 afterAll(() => shutdown.close());
 
-const csv = (...lines: readonly string[]) => Buffer.from(`${lines.join('\n')}\n`);
-const HEADERS = 'Tag,Area,Size,Rating,Gasket type,Criticality,Remarks';
-
 const answers = {
   'all.gasketCount.insert': 2,
   'all.boltCount.EN-1092-1.DN65': 4,
@@ -30,12 +26,6 @@ const answers = {
   'word.workScope.re torque': 'retighten-ambient',
 };
 const answered: ImportChoicesInput = { sheet: 'Joints', options: { answers }, newCrewCompany: 'Contractor' };
-
-/** A CSV previewed with its columns guessed. */
-async function previewed(file: Buffer, choices: Partial<ImportChoicesInput> = {}): Promise<ImportPreview> {
-  const draft = await register.draft(file, 'register.csv');
-  return register.preview(draft.importId, { sheet: draft.sheets[0]?.name ?? '', ...choices });
-}
 
 const jointBy = async (tag: string): Promise<JointState> => {
   const { rows } = await shutdown.plant.db.query('SELECT state FROM joint WHERE shutdown_id = $1 AND tag = $2', [
@@ -160,7 +150,7 @@ describe('importing again', () => {
 
   it('shows what differs by tag, in any spelling, and changes only that', async () => {
     const before = await jointBy('J-1001');
-    const preview = await previewed(csv('Tag,Location,Planned date', 'j-1001,upper deck,2027-06-01'));
+    const preview = await register.previewed(csv('Tag,Location,Planned date', 'j-1001,upper deck,2027-06-01'));
     expect(preview.counts).toMatchObject({ new: 0, changed: 1, same: 0, error: 0 });
     const [row] = await register.rows(preview.importId, 'changed');
     expect(row?.differences).toEqual([
@@ -182,7 +172,9 @@ describe('importing again', () => {
 
   it('changes what an engineered joint’s target stands on through the register alone: the make keeps what was approved', async () => {
     const tag = 'E-1';
-    await register.imported(await previewed(csv(HEADERS, `${tag},U41,8",300,SWG,C,`), { options: { answers: {} } }));
+    await register.imported(
+      await register.previewed(csv(HEADERS, `${tag},U41,8",300,SWG,C,`), { options: { answers: {} } }),
+    );
     const joint = await jointBy(tag);
     const make = joint.makes[0];
     if (!make) throw new Error('The imported joint has no make.');
@@ -196,7 +188,7 @@ describe('importing again', () => {
       reason: null,
     });
     await engineerIt(shutdown, listed);
-    const preview = await previewed(csv('Tag,Design pressure (bar)', `${tag},31`));
+    const preview = await register.previewed(csv('Tag,Design pressure (bar)', `${tag},31`));
     const [row] = await register.rows(preview.importId, 'changed');
     expect(row).toMatchObject({ stage: 'engineered', differences: [{ field: 'designPressure', after: '31 bar' }] });
     await register.imported(preview);
@@ -209,9 +201,9 @@ describe('importing again', () => {
 
   it('remembers the columns that were chosen for these headers', async () => {
     const file = csv('Ref,Where,Bore,Note', 'R-1,Utilities,DN 100,a');
-    const first = await previewed(file, { mapping: { tag: 0, area: 1, size: 2, remark: 3 } });
+    const first = await register.previewed(file, { mapping: { tag: 0, area: 1, size: 2, remark: 3 } });
     expect(first.mappedBy).toBe('chosen');
-    const second = await previewed(csv('Ref,Where,Bore,Note', 'R-2,Utilities,DN 100,b'));
+    const second = await register.previewed(csv('Ref,Where,Bore,Note', 'R-2,Utilities,DN 100,b'));
     expect(second.mappedBy).toBe('remembered');
     expect(second.choices.mapping).toEqual({ tag: 0, area: 1, size: 2, remark: 3 });
   });
@@ -223,7 +215,7 @@ describe('importing again', () => {
     const boltCount = 'all.boltCount.EN-1092-1.DN65';
     const criticality = 'word.criticality.high';
     const asked = async (tag: string, given: Record<string, string | number> = {}) => {
-      const preview = await previewed(file(tag), { options: { answers: given } });
+      const preview = await register.previewed(file(tag), { options: { answers: given } });
       const questions = preview.questions.map(({ key, lastAnswer }) => [key, lastAnswer] as const);
       return { error: preview.counts.error, questions: Object.fromEntries(questions) };
     };
@@ -252,7 +244,7 @@ describe('all or nothing', () => {
 
   it('leaves nothing behind when the transaction fails in the middle', async () => {
     const before = await holdings(shutdown);
-    const preview = await previewed(three);
+    const preview = await register.previewed(three);
     const owner = new pg.Client({ connectionString: shutdown.plant.database.url });
     await owner.connect();
     await owner.query(`CREATE FUNCTION fail_at_n3() RETURNS trigger LANGUAGE plpgsql AS $$
@@ -269,7 +261,7 @@ describe('all or nothing', () => {
   });
 
   it('records nothing when a joint moved on since the preview, and says what happened', async () => {
-    const preview = await previewed(csv('Tag,Location', 'N-1,deck 2', 'N-2,deck 2'));
+    const preview = await register.previewed(csv('Tag,Location', 'N-1,deck 2', 'N-2,deck 2'));
     const joint = await jointBy('N-2');
     accepted(
       await command(
@@ -293,7 +285,7 @@ describe('all or nothing', () => {
 
   it('records nothing when somebody listed one of its tags meanwhile', async () => {
     const file = csv(HEADERS, 'T-1,U41,8",150,SWG,C,');
-    const [first, second] = [await previewed(file), await previewed(file)];
+    const [first, second] = [await register.previewed(file), await register.previewed(file)];
     await register.imported(first);
     const refused = await register.confirm(second);
     expect(refused.status).toBe(409);
@@ -310,7 +302,7 @@ describe('all or nothing', () => {
   });
 
   it('leaves out rows in error only where that is said, and states it in the record', async () => {
-    const preview = await previewed(
+    const preview = await register.previewed(
       csv(HEADERS, 'L-1,U41,8",150,SWG,C,', 'L-2,Nowhere,7",150,SWG,C,', 'L-3,U41,8",150,SWG,C,'),
     );
     expect(preview.counts).toMatchObject({ new: 2, error: 1 });
@@ -319,86 +311,5 @@ describe('all or nothing', () => {
     expect(answer).toMatchObject({ listed: 2, leftOut: 1, created: { areas: 0 } });
     const { rows } = await shutdown.plant.db.query('SELECT payload FROM event WHERE event_id = $1', [answer.eventId]);
     expect(rows[0].payload.leftOutRowsInError).toEqual([3]);
-  });
-});
-
-describe('a file that is no register', () => {
-  const refusedWith = async (bytes: Uint8Array, name: string): Promise<string> => {
-    const before = await holdings(shutdown);
-    const response = await register.upload(bytes, name);
-    expect(response.status).toBe(422);
-    expect(response.headers['content-type']).toContain('application/problem+json');
-    expect(response.body.type).toBe('urn:seatwell:problem:file-refused');
-    expect(response.body.detail.length).toBeGreaterThan(20);
-    expect(await holdings(shutdown)).toEqual(before);
-    return response.body.errors[0].code;
-  };
-
-  it('with 0 bytes is refused', async () => {
-    expect(await refusedWith(Buffer.alloc(0), 'empty.xlsx')).toBe('file-empty');
-  });
-  it('that is another kind of file is refused, whatever its name says', async () => {
-    expect(await refusedWith(Buffer.from('%PDF-1.7 nothing'), 'register.xlsx')).toBe('not-a-spreadsheet');
-  });
-  it('that is a damaged workbook is refused', async () => {
-    const { bytes } = await sampleRegister();
-    expect(await refusedWith(bytes.slice(0, bytes.length / 2), 'half.xlsx')).toBe('damaged');
-  });
-  it('that would unpack to a flood is refused', async () => {
-    const flood = zipOf([
-      { name: '[Content_Types].xml', content: '<Types/>' },
-      { name: 'xl/worksheets/sheet1.xml', content: Buffer.alloc(60_000_000, 'x') },
-    ]);
-    expect(await refusedWith(flood, 'bomb.xlsx')).toBe('bomb-like');
-  });
-  it('of 100 MB is refused', async () => {
-    expect(await refusedWith(Buffer.alloc(100 * 1024 * 1024, 'a,b\n'), 'huge.csv')).toBe('file-too-large');
-  });
-});
-
-describe('who may import', () => {
-  it('a role without the action may not, nor see a draft', async () => {
-    const draft = await register.draft(csv(HEADERS, 'W-1,U41,8",150,SWG,C,'), 'register.csv');
-    const { technician } = shutdown;
-    expect((await register.upload(csv(HEADERS), 'x.csv', technician)).status).toBe(403);
-    expect((await technician.agent.get(`${register.base}/${draft.importId}`)).status).toBe(403);
-    expect((await register.choose(draft.importId, { sheet: 'x' }, technician)).status).toBe(403);
-    const confirmation = { importId: draft.importId, previewId: uuidv7() };
-    expect((await register.confirm(confirmation, {}, technician)).status).toBe(403);
-    expect((await technician.agent.get(`${register.base}/sample`)).status).toBe(403);
-  });
-
-  it('an engineer may import, but not create areas by it', async () => {
-    const preview = await previewed(csv(HEADERS, 'W-2,Brand new area,8",150,SWG,C,'));
-    expect((await register.confirm(preview, {}, shutdown.engineer)).status).toBe(403);
-  });
-
-  it('the draft of one shutdown is unknown in another', async () => {
-    const draft = await register.draft(csv(HEADERS, 'W-3,U41,8",150,SWG,C,'), 'register.csv');
-    const other = uuidv7();
-    accepted(
-      await command(shutdown.plant, shutdown.coordinator, other, 'shutdown-opened', other, {
-        name: 'Autumn',
-        timeZone: 'Europe/Oslo',
-        startsOn: '2027-09-01',
-        endsOn: '2027-09-28',
-        shifts: [{ name: 'day', starts: '06:00', ends: '18:00' }],
-        units: 'SI',
-        areaBasis: 'tensile',
-      }),
-    );
-    const elsewhere = importing({ ...shutdown, shutdownId: other });
-    expect((await elsewhere.choose(draft.importId, { sheet: draft.sheets[0]?.name ?? '' })).status).toBe(404);
-    const response = await shutdown.coordinator.agent.get(`${elsewhere.base}/${draft.importId}`);
-    expect(response.status).toBe(404);
-    expect((await elsewhere.confirm({ importId: draft.importId, previewId: uuidv7() })).status).toBe(404);
-  });
-
-  it('the sample can be downloaded and read back', async () => {
-    const response = await shutdown.coordinator.agent.get(`${register.base}/sample`);
-    expect(response.headers['content-type']).toContain('text/csv');
-    const preview = await previewed(Buffer.from(response.text), { newCrewCompany: 'Contractor' });
-    expect(preview.counts.error).toBe(0);
-    expect(preview.columns.every((column) => column.field !== null)).toBe(true);
   });
 });

@@ -1,12 +1,12 @@
-import type { Payload } from '@seatwell/contract';
 import type { Page } from 'playwright-core';
 import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { accepted, command, siteCommand } from '../api/support/plant.ts';
-import { type ListedJoint, listJoint, procedureContent, registerTool } from '../api/support/shutdown.ts';
+import { accepted, siteCommand } from '../api/support/plant.ts';
+import { type ListedJoint, listJoint, registerTool } from '../api/support/shutdown.ts';
 import { tensionerProcedure, tensionerTools } from '../api/support/tensioning.ts';
 import { engineer, makeState, onMake, openAndNipUp, openingBy, release, tighten } from '../api/support/work.ts';
 import { type BuiltPlant, openBuiltPlant } from './support/built-plant.ts';
+import { holdTalk, hoursAgo, procedureFor } from './support/crew-plant.ts';
 import { button, inDialog } from './support/dialogs.ts';
 import { desk, phone } from './support/gallery.ts';
 import { picture } from './support/running-plant.ts';
@@ -15,58 +15,6 @@ import { settled, watchedPage } from './support/watched-page.ts';
 let plant: BuiltPlant;
 let page: Page;
 let complaints: string[];
-
-/** Lets the plant's clock stand some hours back while something is told. */
-async function hoursAgo(hours: number, tell: () => Promise<void>): Promise<void> {
-  let now = new Date(Date.now() - hours * 3_600_000);
-  Object.defineProperty(plant.shutdown.plant, 'now', {
-    configurable: true,
-    get: () => now,
-    set: (next: Date) => {
-      now = next;
-    },
-  });
-  await tell();
-  Object.defineProperty(plant.shutdown.plant, 'now', {
-    configurable: true,
-    get: () => new Date(),
-    set: () => undefined,
-  });
-}
-
-async function holdTalk(procedureId: string): Promise<void> {
-  const { shutdown } = plant;
-  const talkId = uuidv7();
-  accepted(
-    await command(shutdown.plant, shutdown.chargehand, shutdown.shutdownId, 'talk-held', talkId, {
-      talkId,
-      procedureId,
-      revision: 1,
-      crewId: shutdown.crewId,
-      heldBy: shutdown.chargehand.personId,
-      attendees: [shutdown.technician, shutdown.mate].map(({ personId }) => ({ personId, signedBy: 'pin' as const })),
-    }),
-  );
-}
-
-async function procedure(code: string, method: Payload<'procedure-drafted'>['content']['method']): Promise<string> {
-  const { shutdown } = plant;
-  const procedureId = uuidv7();
-  const content = { ...procedureContent(shutdown.lubricantId), method };
-  for (const step of [
-    siteCommand(shutdown.plant, shutdown.engineer, 'procedure-drafted', procedureId, {
-      procedureId,
-      revision: 1,
-      code,
-      title: code,
-      content,
-    }),
-    siteCommand(shutdown.plant, shutdown.engineer, 'procedure-approved', procedureId, { revision: 1 }),
-  ])
-    accepted(await step);
-  await holdTalk(procedureId);
-  return procedureId;
-}
 
 async function nippedUp(procedureId = plant.shutdown.procedureId): Promise<ListedJoint> {
   const joint = await listJoint(plant.shutdown);
@@ -100,7 +48,7 @@ const everyBolt = async () => {
 
 beforeAll(async () => {
   plant = await openBuiltPlant();
-  await hoursAgo(7, () => holdTalk(plant.shutdown.procedureId));
+  await hoursAgo(plant, 7, () => holdTalk(plant, plant.shutdown.procedureId));
 });
 afterAll(() => plant?.close());
 
@@ -108,7 +56,7 @@ describe('tools that work by oil', () => {
   it('a hydraulic wrench is set by its pump, and the torque that results is said', async () => {
     const { shutdown } = plant;
     const { plant: server, inspector } = shutdown;
-    const procedureId = await procedure('BP-HW', 'hydraulic-wrench');
+    const procedureId = await procedureFor(plant, 'BP-HW', 'hydraulic-wrench');
     const pairs = [2, 10, 20, 40].map((pressure_MPa) => ({ pressure_MPa, torque_Nm: pressure_MPa * 20 }));
     await registerTool(server, inspector, uuidv7(), 'HW-1', 'hydraulic-wrench', 800, 'N·m', { pairs });
     await registerTool(server, inspector, uuidv7(), 'PU-1', 'pump', 70, 'MPa');
@@ -219,7 +167,7 @@ describe('after a joint is tight', () => {
   it('the relaxation pass is made with the count of nuts that moved', async () => {
     const { shutdown } = plant;
     let joint: ListedJoint | undefined;
-    await hoursAgo(6, async () => {
+    await hoursAgo(plant, 6, async () => {
       joint = await listJoint(shutdown, { criticality: 'A' });
       await engineer(shutdown, joint);
       await release(shutdown, joint);

@@ -11,6 +11,9 @@ import type supertest from 'supertest';
 import { uuidv7 } from 'uuidv7';
 import type { Shutdown } from './shutdown.ts';
 
+export const csv = (...lines: readonly string[]) => Buffer.from(`${lines.join('\n')}\n`);
+export const HEADERS = 'Tag,Area,Size,Rating,Gasket type,Criticality,Remarks';
+
 type Who = Shutdown['coordinator'];
 
 export interface EndedJob {
@@ -34,6 +37,12 @@ export function importing(shutdown: Pick<Shutdown, 'plant' | 'shutdownId' | 'coo
 
   const preview = async (importId: string, choices: ImportChoicesInput): Promise<ImportPreview> =>
     ok<ImportPreview>(await choose(importId, choices));
+
+  /** A CSV previewed with its columns guessed. */
+  const previewed = async (file: Buffer, choices: Partial<ImportChoicesInput> = {}): Promise<ImportPreview> => {
+    const { importId, sheets } = await draft(file, 'register.csv');
+    return preview(importId, { sheet: sheets[0]?.name ?? '', ...choices });
+  };
 
   const problems = (importId: string): Promise<ImportProblem[]> =>
     pages<ImportProblem>((cursor) => coordinator.agent.get(`${base}/${importId}/problems`).query({ cursor }));
@@ -69,7 +78,7 @@ export function importing(shutdown: Pick<Shutdown, 'plant' | 'shutdownId' | 'coo
     return job.result;
   };
 
-  return { base, upload, draft, choose, preview, problems, rows, confirm, ended, imported };
+  return { base, upload, draft, choose, preview, previewed, problems, rows, confirm, ended, imported };
 }
 
 export function ok<Body>(response: supertest.Response): Body {
