@@ -15,6 +15,7 @@ import { Problem } from '../../platform/errors/problem.ts';
 import { computeTarget } from '../engineering/compute-target.ts';
 import type { DecisionInput } from '../recording/decision.ts';
 import { shutdownOf } from '../recording/shutdown-of.ts';
+import { eventToFold } from './event-to-fold.ts';
 import { evidenceOf } from './evidence.ts';
 import type { FactsLoader } from './facts.ts';
 import { jointHistory } from './joint-store.ts';
@@ -121,26 +122,10 @@ export async function judgeJoint(
     ...(input.doubtfulTime ? [DOUBTFUL_TIME] : []),
   ];
   const evidence = await evidenceOf(input, context, failed);
-  const event: RecordedEvent = {
-    eventId: input.eventId,
-    type,
-    v: 1,
-    // The true sequence comes from the stream's head, last; for the fold it only has to come after all others.
-    sequence: Number.MAX_SAFE_INTEGER,
-    jointId: joint.jointId,
-    makeId: row.makeId,
-    payload: row.payload,
-    evidence,
-    accountId: input.actor.accountId,
-    recordedByPersonId: input.actor.personId,
-    performedBy: input.performedBy,
-    workTime: input.workTime,
-    recordedAt: input.now,
-    signed: input.signed,
-    reviewCodes,
-  };
+  const { jointId } = joint;
+  const event = eventToFold(input, { jointId, makeId: row.makeId, payload: row.payload, evidence, reviewCodes });
   const after = needsFullFold(joint, event)
-    ? refold([...(await jointHistory(input.tx, siteId, shutdownId, joint.jointId)), event])
+    ? refold([...(await jointHistory(input.tx, siteId, shutdownId, jointId)), event])
     : foldJoint(joint, event);
   return {
     outcome: 'recorded',

@@ -1,18 +1,11 @@
-import type { Payload } from '@seatwell/contract';
-import {
-  foldHistory,
-  isWorkedOn,
-  type JointState,
-  makeToWorkOn,
-  mergedWork,
-  type RecordedEvent,
-} from '@seatwell/workflow';
+import { foldHistory, isWorkedOn, makeToWorkOn, mergedWork } from '@seatwell/workflow';
 import { requireAllowed } from '../../platform/access/allows.ts';
 import type { Transaction } from '../../platform/database/pool.ts';
 import { recountPunchItems } from '../punch-items/decisions.ts';
-import type { Decide, DecisionInput } from '../recording/decision.ts';
+import type { Decide } from '../recording/decision.ts';
 import { shutdownOf } from '../recording/shutdown-of.ts';
 import { judgeJoint, reachOf, refuse } from './decide-on-makes.ts';
+import { eventToFold } from './event-to-fold.ts';
 import { FactsLoader } from './facts.ts';
 import { jointHistory, lockJoints } from './joint-store.ts';
 import { projectJoints } from './project-joints.ts';
@@ -41,7 +34,9 @@ export const jointMerged: Decide<'joint-merged'> = async (input) => {
   const history = await jointHistory(input.tx, siteId, shutdownId, found.jointId);
   const evidence = { merged: mergedWork(found, history, worked, make?.makeId ?? null) };
   const before = await jointHistory(input.tx, siteId, shutdownId, into.jointId);
-  const after = foldHistory([...before, mergeEvent(input, into, evidence)]);
+  const about = { jointId: into.jointId, makeId: null, payload: input.payload, evidence };
+  const asTheRegisterReadsIt = eventToFold(input, about);
+  const after = foldHistory([...before, asTheRegisterReadsIt]);
   if (!after) throw new Error('A joint without events cannot be folded.');
 
   const rollup = await projectJoints(
@@ -58,34 +53,11 @@ export const jointMerged: Decide<'joint-merged'> = async (input) => {
     jointId: found.jointId,
     evidence: judged.evidence,
     failed: judged.failed,
-    rows: [{ jointId: into.jointId, makeId: null, payload: input.payload, evidence }],
+    rows: [about],
     rollup,
     version: judged.after.version,
   };
 };
-
-/** The merge as the joint of the register reads it. */
-const mergeEvent = (
-  input: DecisionInput<'joint-merged'>,
-  into: JointState,
-  evidence: RecordedEvent['evidence'],
-): RecordedEvent => ({
-  eventId: input.eventId,
-  type: 'joint-merged',
-  v: 1,
-  sequence: Number.MAX_SAFE_INTEGER,
-  jointId: into.jointId,
-  makeId: null,
-  payload: input.payload satisfies Payload<'joint-merged'>,
-  evidence,
-  accountId: input.actor.accountId,
-  recordedByPersonId: input.actor.personId,
-  performedBy: input.performedBy,
-  workTime: input.workTime,
-  recordedAt: input.now,
-  signed: input.signed,
-  reviewCodes: [],
-});
 
 /** Open items, blinds, permits and items follow the work: what names a void joint is counted nowhere. */
 async function moveWhatNames(

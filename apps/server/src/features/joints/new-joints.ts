@@ -3,6 +3,7 @@ import { foldJoint, type JointState } from '@seatwell/workflow';
 import { Problem } from '../../platform/errors/problem.ts';
 import type { DecisionInput, Recording } from '../recording/decision.ts';
 import { shutdownOf } from '../recording/shutdown-of.ts';
+import { eventToFold } from './event-to-fold.ts';
 import { FactsLoader } from './facts.ts';
 import { projectJoints } from './project-joints.ts';
 import { requireNamed } from './require-named.ts';
@@ -31,23 +32,8 @@ async function refuseTakenTags(input: DecisionInput, joints: readonly NewJoint[]
 
 /** The joint that a first event begins. */
 export function newJoint(input: DecisionInput, joint: NewJoint): JointState {
-  return foldJoint(null, {
-    eventId: input.eventId,
-    type: 'tag' in joint.payload ? 'joint-listed' : 'joint-found',
-    v: 1,
-    sequence: Number.MAX_SAFE_INTEGER,
-    jointId: joint.jointId,
-    makeId: null,
-    payload: joint.payload,
-    evidence: {},
-    accountId: input.actor.accountId,
-    recordedByPersonId: input.actor.personId,
-    performedBy: input.performedBy,
-    workTime: input.workTime,
-    recordedAt: input.now,
-    signed: input.signed,
-    reviewCodes: [],
-  });
+  const type = 'tag' in joint.payload ? 'joint-listed' : 'joint-found';
+  return foldJoint(null, eventToFold(input, { type, jointId: joint.jointId, makeId: null, payload: joint.payload }));
 }
 
 /** Lists or finds joints that the shutdown does not have yet: their places, their state and their counts. */
