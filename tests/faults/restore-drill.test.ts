@@ -134,7 +134,7 @@ test('A backup of the embedded database moves to a PostgreSQL of the plant’s o
   const second = await upkeep(checkout, 'backup', [night], plant);
   expect(second, second.log).toMatchObject({ code: 0 });
   expect((await stop(there)).code).toBe(0);
-  expect(readdirSync(night)).toEqual([expect.stringMatching(/^seatwell-\d{8}T\d{6}Z\.backup$/)]);
+  expect(readdirSync(night)).toEqual([expect.stringMatching(/^seatwell-\d{8}T\d{9}Z\.backup$/)]);
 
   const other = await makeCheckout();
   const back = await upkeep(other, 'restore', [join(night, readdirSync(night)[0] ?? '')]);

@@ -40,13 +40,23 @@ export function postgresProcesses(checkout: Checkout): number[] {
 
 /** Sends a signal to all of them: SIGSTOP makes the database hang, SIGCONT lets it go on. */
 export function signalPostgres(checkout: Checkout, name: NodeJS.Signals): void {
-  for (const pid of postgresProcesses(checkout)) {
-    try {
-      process.kill(pid, name);
-    } catch (error) {
-      // A backend may end by itself between the two.
-      if ((error as NodeJS.ErrnoException).code !== 'ESRCH') throw error;
+  const signalled = new Set<number>();
+  // A backend that began between the look and the signal is found at the next look; a stopped postmaster begins none.
+  for (let found = postgresProcesses(checkout); found.length > 0; ) {
+    for (const pid of found) {
+      signalled.add(pid);
+      signal(pid, name);
     }
+    found = postgresProcesses(checkout).filter((pid) => !signalled.has(pid));
+  }
+}
+
+function signal(pid: number, name: NodeJS.Signals): void {
+  try {
+    process.kill(pid, name);
+  } catch (error) {
+    // A backend may end by itself between the two.
+    if ((error as NodeJS.ErrnoException).code !== 'ESRCH') throw error;
   }
 }
 

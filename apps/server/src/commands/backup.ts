@@ -51,5 +51,5 @@ await runCommand(usage, async ({ file: asked, settings, log, answer }) => {
 /** In a folder, a name of its own for each moment. */
 function fileFor(path: string, now: Date): string {
   if (!statSync(path, { throwIfNoEntry: false })?.isDirectory()) return path;
-  return join(path, `seatwell-${now.toISOString().replaceAll(/[-:]|\.\d+/g, '')}.backup`);
+  return join(path, `seatwell-${now.toISOString().replaceAll(/[-:.]/g, '')}.backup`);
 }

@@ -11,7 +11,7 @@ describe('the nightly backup', () => {
   });
 
   it('keeps the newest and touches nothing that it has not written', () => {
-    const nights = ['20261123', '20261124', '20261125'].map((day) => `seatwell-${day}T020000Z.backup`);
+    const nights = ['20261123', '20261124', '20261125'].map((day) => `seatwell-${day}T020000000Z.backup`);
     const names = ['before-the-move.backup', nights[2], nights[0], 'notes.txt', nights[1]] as string[];
     expect(beyondKept(names, 2)).toEqual([nights[0]]);
     expect(beyondKept(names, 3)).toEqual([]);

@@ -1,5 +1,5 @@
 /** A file that the nightly backup has written: its name holds the moment in UTC. */
-const BACKUP = /^seatwell-\d{8}T\d{6}Z\.backup$/;
+const BACKUP = /^seatwell-\d{8}T\d{9}Z\.backup$/;
 
 /** The next moment at which the clock in UTC shows the time. @param at hours and minutes, such as 02:00 */
 export function nextRun(now: Date, at: string): Date {
