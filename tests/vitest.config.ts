@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 const root = new URL('..', import.meta.url).pathname;
@@ -8,9 +9,14 @@ const kind = (name: string, include: string[], extra: Record<string, unknown> = 
   test: { name, include, environment: 'node' as const, ...extra },
 });
 
+// Vitest leaves one core free, which halves the speed of a machine with two; beyond four, databases and browsers
+// get into each other's way.
+const workers = Math.max(2, Math.min(4, availableParallelism()));
+
 export default defineConfig({
   root,
   test: {
+    maxWorkers: workers,
     projects: [
       // Some of them bundle or read large files: on a busy machine that takes its time.
       kind('unit', ['packages/*/test/**/*.test.ts', 'apps/*/src/**/*.test.{ts,tsx}'], { testTimeout: 60_000 }),
@@ -30,7 +36,6 @@ export default defineConfig({
         testTimeout: 180_000,
         hookTimeout: 300_000,
         globalSetup: ['tests/api/support/database-server.ts', 'tests/browser/support/demo-server.ts'],
-        fileParallelism: false,
       }),
     ],
   },
