@@ -1,4 +1,5 @@
 export * from './calc/index.ts';
+export * from './code-lists.ts';
 export * from './commands.ts';
 export * from './events/index.ts';
 export * from './import.ts';

@@ -1,4 +1,19 @@
 import { z } from 'zod';
+import {
+  CHECKING_LEVELS,
+  CRITICALITIES,
+  GASKET_FAMILIES_KNOWN,
+  JOINT_KINDS,
+  MAKE_PURPOSES,
+  PROOF_WAYS,
+  PUNCH_CATEGORIES,
+  QUALIFIED_FOR,
+  ROLES,
+  SEVERITIES,
+  STAGES,
+  TIGHTENING_METHODS,
+  WORK_SCOPES,
+} from './code-lists.ts';
 
 /** Ids are UUIDs; those of events are UUIDv7 made by the client, so that a repeat is recognised. */
 export const id = z.uuid();
@@ -26,117 +41,42 @@ export const asEntered = z.strictObject({
   unit: z.string().min(1).max(16),
 });
 
-export const CRITICALITIES = ['A', 'B', 'C'] as const;
 export const criticality = z.enum(CRITICALITIES);
 export type Criticality = z.infer<typeof criticality>;
 
-export const ROLES = [
-  'technician',
-  'chargehand',
-  'inspector',
-  'engineer',
-  'coordinator',
-  'operations',
-  'store',
-  'witness',
-  'management',
-  'administrator',
-] as const;
 export const role = z.enum(ROLES);
 export type Role = z.infer<typeof role>;
 
-export const JOINT_KINDS = [
-  'flange-pair',
-  'insert',
-  'girth',
-  'manway',
-  'ring-joint',
-  'compact-flange',
-  'clamp-connector',
-  'lined',
-  'machine-nozzle',
-  'isolation-kit',
-] as const;
 export const jointKind = z.enum(JOINT_KINDS);
 export type JointKind = z.infer<typeof jointKind>;
 
-export const GASKET_FAMILIES_KNOWN = [
-  'spiral-wound',
-  'grooved-metal',
-  'corrugated-metal',
-  'jacketed',
-  'flat-metal',
-  'ring-joint',
-  'fibre-sheet',
-  'ptfe-sheet',
-  'eptfe-sheet',
-  'graphite-sheet',
-  'elastomer',
-  'isolation-kit',
-  'none',
-] as const;
 export const gasketFamily = z.enum(GASKET_FAMILIES_KNOWN);
 export type GasketFamilyCode = z.infer<typeof gasketFamily>;
 
-export const STAGES = [
-  'planned',
-  'engineered',
-  'released',
-  'open',
-  'faces-accepted',
-  'nipped-up',
-  'part-tight',
-  'tight',
-  'checked',
-  'proven',
-  'handed-over',
-] as const;
 export const stage = z.enum(STAGES);
 export type Stage = z.infer<typeof stage>;
 
-export const MAKE_PURPOSES = ['final', 'spade-in', 'test', 'temporary'] as const;
 export const makePurpose = z.enum(MAKE_PURPOSES);
 export type MakePurpose = z.infer<typeof makePurpose>;
 
-export const WORK_SCOPES = [
-  'break-and-remake',
-  'new',
-  'retighten-ambient',
-  'test-only',
-  'start-up-retorque',
-  'live-tightening',
-  'hot-bolting',
-] as const;
 export const workScope = z.enum(WORK_SCOPES);
 export type WorkScope = z.infer<typeof workScope>;
 
-export const CHECKING_LEVELS = ['self', 'chargehand', 'sample', 'every', 'witness'] as const;
 export const checkingLevel = z.enum(CHECKING_LEVELS);
 export type CheckingLevel = z.infer<typeof checkingLevel>;
 
-export const PROOF_WAYS = [
-  'hydrotest',
-  'pneumatic-test',
-  'gas-or-sniff-test',
-  'service-test',
-  'exempt-closure',
-] as const;
 export const proofWay = z.enum(PROOF_WAYS);
 export type ProofWay = z.infer<typeof proofWay>;
 
-export const TIGHTENING_METHODS = ['torque-wrench', 'hydraulic-wrench', 'tensioner', 'elongation'] as const;
 export const tighteningMethod = z.enum(TIGHTENING_METHODS);
 export type TighteningMethod = z.infer<typeof tighteningMethod>;
 
 /** What a qualification lets a person do. */
-export const QUALIFIED_FOR = ['disassembly', 'assembly', 'face-inspection', ...TIGHTENING_METHODS, 'testing'] as const;
 export const qualifiedFor = z.enum(QUALIFIED_FOR);
 export type QualifiedFor = z.infer<typeof qualifiedFor>;
 
-export const SEVERITIES = ['flag', 'reason', 'stop'] as const;
 export const severity = z.enum(SEVERITIES);
 export type Severity = z.infer<typeof severity>;
 
-export const PUNCH_CATEGORIES = ['A', 'B', 'C'] as const;
 export const punchCategory = z.enum(PUNCH_CATEGORIES);
 export type PunchCategory = z.infer<typeof punchCategory>;

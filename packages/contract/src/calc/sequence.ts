@@ -1,18 +1,10 @@
 import { z } from 'zod';
+import { PATTERNS } from '../code-lists.ts';
 import { calcExplainable, calcExplained, list } from './common.ts';
-
-export const calcSequencePattern = z.enum([
-  'legacy',
-  'modified-legacy',
-  'quadrant',
-  'circular',
-  'simultaneous',
-  'simultaneous-circular',
-]);
 
 export const calcSequenceRequest = z.strictObject({
   boltCount: z.number(),
-  pattern: calcSequencePattern,
+  pattern: z.enum(PATTERNS),
   group: z.number().exactOptional().describe('bolts per group, taken one after another'),
   tools: z.number().exactOptional().describe('bolts tightened at once'),
   passPercents: list(z.number()).exactOptional().describe('rising, ending at 100; 30, 70, 100 if left out'),

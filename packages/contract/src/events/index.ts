@@ -42,7 +42,6 @@ export {
   procedureContent,
   type Reach,
   reach,
-  TOOL_KINDS,
 } from './site-events.ts';
 export {
   alignmentReadings,

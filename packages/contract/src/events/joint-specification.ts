@@ -1,12 +1,13 @@
 import { z } from 'zod';
+import { FACINGS, PART_KINDS, STANDARDS } from '../code-lists.ts';
 import { asEntered, gasketFamily, line, nonNegative, number, positive } from '../primitives.ts';
 
 /** How a flange is described: by a standard's keys, or by its own dimensions. */
 export const flangeSpecification = z.strictObject({
-  standard: z.enum(['ASME-B16.5', 'ASME-B16.47-A', 'ASME-B16.47-B', 'EN-1092-1', 'custom']),
+  standard: z.enum(STANDARDS),
   size: z.string().max(16),
   rating: z.string().max(16),
-  facing: z.enum(['raised-face', 'flat-face', 'ring-joint', 'tongue-and-groove', 'other']),
+  facing: z.enum(FACINGS),
 });
 export type FlangeSpecification = z.infer<typeof flangeSpecification>;
 
@@ -31,18 +32,7 @@ export type GasketSpecification = z.infer<typeof gasketSpecification>;
 
 /** One part of what the bolts clamp, in order from the viewing side. */
 export const clampedPart = z.strictObject({
-  kind: z.enum([
-    'flange',
-    'gasket',
-    'spade',
-    'spectacle',
-    'spacer',
-    'orifice-plate',
-    'wafer-valve',
-    'tubesheet',
-    'blind-flange',
-    'cover',
-  ]),
+  kind: z.enum(PART_KINDS),
   thickness_mm: positive.nullable(),
   note: line.nullable(),
 });

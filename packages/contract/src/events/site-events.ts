@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { COVERAGES, PATTERNS, TOOL_KINDS } from '../code-lists.ts';
 import {
   asEntered,
   day,
@@ -25,17 +26,7 @@ export const reach = z.discriminatedUnion('kind', [
 ]);
 export type Reach = z.infer<typeof reach>;
 
-export const PATTERNS = [
-  'legacy',
-  'modified-legacy',
-  'quadrant',
-  'circular',
-  'simultaneous',
-  'simultaneous-circular',
-] as const;
-
-/** Shares of the bolts that may be under tensioners at once: one to four groups. */
-export const coverage = z.union([z.literal(1), z.literal(0.5), z.literal(0.33), z.literal(0.25)]);
+export const coverage = z.literal(COVERAGES);
 export type Coverage = z.infer<typeof coverage>;
 
 /** A procedure: what a crew is briefed on. A revision in use is never edited. */
@@ -71,16 +62,6 @@ export const procedureContent = z.strictObject({
   cautions: z.array(prose).max(20),
 });
 export type ProcedureContent = z.infer<typeof procedureContent>;
-
-export const TOOL_KINDS = [
-  'torque-wrench',
-  'hydraulic-wrench',
-  'tensioner',
-  'pump',
-  'pressure-gauge',
-  'test-gauge',
-  'length-gauge',
-] as const;
 
 /** A hydraulic wrench's pressure and torque, from its certificate. */
 const pressureTorquePair = z.strictObject({

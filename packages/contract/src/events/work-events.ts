@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { PATTERNS } from '../code-lists.ts';
 import {
   asEntered,
   checkingLevel,
@@ -15,7 +16,6 @@ import {
   prose,
   role,
 } from '../primitives.ts';
-import { PATTERNS } from './site-events.ts';
 
 /** What a tool was set to; exactly one of the SI values, and what the dial showed. */
 /** Offered by the coordinator and taken by operations: both sign the same system with the same exceptions. */

@@ -1,6 +1,7 @@
 import { z } from 'zod';
+import { STAGES } from '../code-lists.ts';
 import { type EventType, shutdownPayloads, sitePayloads } from '../events/index.ts';
-import { id, instant, role, STAGES } from '../primitives.ts';
+import { id, instant, role } from '../primitives.ts';
 
 const EVENT_TYPES = [...Object.keys(shutdownPayloads), ...Object.keys(sitePayloads)] as [EventType, ...EventType[]];
 export const eventType = z.enum(EVENT_TYPES);

@@ -1,8 +1,7 @@
 import { z } from 'zod';
+import { REGISTER_SORTS } from '../code-lists.ts';
 import { criticality, day, gasketFamily, id, instant, jointKind, role, stage, workScope } from '../primitives.ts';
 import { areaRef, crewRef, packRef, punchCounts, several, systemRef, waitsForAnswer, yes } from './common.ts';
-
-export const REGISTER_SORTS = ['tag', 'size', 'planned', 'stage', 'area', 'system', 'crew', 'criticality'] as const;
 
 /** Filters of the register, as the query of `/joints`, `/joints/selection` and every figure that opens joints. */
 export const registerFilters = z.object({

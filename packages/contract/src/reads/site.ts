@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { procedureContent, reach, sitePayloads, TOOL_KINDS } from '../events/index.ts';
+import { TOOL_KINDS } from '../code-lists.ts';
+import { procedureContent, reach, sitePayloads } from '../events/index.ts';
 import { day, id, instant, qualifiedFor, role, stage } from '../primitives.ts';
 import { allowedAction, personRef } from './common.ts';
 

@@ -1,8 +1,8 @@
+import { STAGES } from '@seatwell/contract';
 import { describe, expect, test } from 'vitest';
-import { stages } from '../../app/trade-lists.ts';
 import { progressOf } from './progress.ts';
 
-const none = Object.fromEntries(stages.map((stage) => [stage, 0])) as Parameters<typeof progressOf>[0];
+const none = Object.fromEntries(STAGES.map((stage) => [stage, 0])) as Parameters<typeof progressOf>[0];
 
 describe('progress in three steps', () => {
   test('a part-tight flange is begun and not tight', () => {
@@ -18,7 +18,7 @@ describe('progress in three steps', () => {
   });
 
   test('each joint counts once at most', () => {
-    const one = Object.fromEntries(stages.map((stage) => [stage, 1])) as typeof none;
+    const one = Object.fromEntries(STAGES.map((stage) => [stage, 1])) as typeof none;
     const { begun, tight, checked } = progressOf(one);
     expect(begun + tight + checked).toBe(6);
   });

@@ -1,5 +1,4 @@
-import type { CountsByStage } from '@seatwell/contract';
-import { stages } from '../../app/trade-lists.ts';
+import { type CountsByStage, STAGES } from '@seatwell/contract';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -46,17 +45,15 @@ export function StageShare({ total, counts, planned, hrefOf }: Props) {
         {planned !== undefined && <span className={styles.mark} style={{ insetInlineStart: share(planned) }} />}
       </span>
       <ul className={styles.stages}>
-        {stages
-          .filter((stage) => counts[stage] > 0)
-          .map((stage) => (
-            <li key={stage}>
-              <Link className={styles.stage} data-stop={stage === 'part-tight' ? '' : undefined} href={hrefOf(stage)}>
-                <StageGlyph stage={stage} size={20} />
-                <span>{trade.word('stage', stage)}</span>
-                <strong>{format.count(counts[stage])}</strong>
-              </Link>
-            </li>
-          ))}
+        {STAGES.filter((stage) => counts[stage] > 0).map((stage) => (
+          <li key={stage}>
+            <Link className={styles.stage} data-stop={stage === 'part-tight' ? '' : undefined} href={hrefOf(stage)}>
+              <StageGlyph stage={stage} size={20} />
+              <span>{trade.word('stage', stage)}</span>
+              <strong>{format.count(counts[stage])}</strong>
+            </Link>
+          </li>
+        ))}
       </ul>
     </div>
   );

@@ -1,7 +1,7 @@
 import { BOLTING_GRADES, FLANGE_STANDARDS, listFlangeRatings, listFlangeSizes } from '@seatwell/calc';
+import { GASKET_FAMILIES_KNOWN } from '@seatwell/contract';
 import { useQuery } from '@tanstack/react-query';
 import { gasketDataQuery } from '../../app/reads.ts';
-import { gasketFamilies } from '../../app/trade-lists.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { threadName } from '../../format/fractions.ts';
@@ -95,9 +95,10 @@ export function GasketInputs() {
     <InputGroup legend={text('gasket')}>
       <ChoiceInput
         name="family"
-        options={gasketFamilies
-          .filter((value) => value !== 'none')
-          .map((value) => ({ value, label: trade.word('family', value) }))}
+        options={GASKET_FAMILIES_KNOWN.filter((value) => value !== 'none').map((value) => ({
+          value,
+          label: trade.word('family', value),
+        }))}
       />
       {inputs.family === 'ring-joint' ? (
         <RingInputs />

@@ -1,7 +1,7 @@
 import { METHOD_SCATTER } from '@seatwell/calc';
+import { PATTERNS, TIGHTENING_METHODS } from '@seatwell/contract';
 import { useQuery } from '@tanstack/react-query';
 import { lubricantsQuery, toolsQuery } from '../../app/reads.ts';
-import { patterns, tighteningMethods } from '../../app/trade-lists.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -64,7 +64,7 @@ export function MethodInputs() {
     <InputGroup legend={text('method')}>
       <ChoiceInput
         name="method"
-        options={tighteningMethods.map((value) => ({
+        options={TIGHTENING_METHODS.map((value) => ({
           value,
           label: trade.word('method', value),
           detail: text('usual-scatter', { percent: METHOD_SCATTER[value].scatter_percent }),
@@ -138,7 +138,7 @@ export function SequenceInputs() {
         onChange={(pattern) =>
           change({ pattern, ...(pattern.startsWith('simultaneous') ? { group: '' } : { tools: '' }) })
         }
-        options={patterns.map((value) => ({ value, label: trade.word('pattern', value) }))}
+        options={PATTERNS.map((value) => ({ value, label: trade.word('pattern', value) }))}
       />
       {several ? (
         <PlainInput name="tools" hint={text('tools-hint')} />

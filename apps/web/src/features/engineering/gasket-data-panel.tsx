@@ -1,9 +1,8 @@
-import type { GasketDataAnswer, GasketFamilyCode } from '@seatwell/contract';
+import { GASKET_FAMILIES_KNOWN, type GasketDataAnswer, type GasketFamilyCode } from '@seatwell/contract';
 import { useState } from 'react';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { newId } from '../../app/send-command.ts';
 import { reasonAgainst } from '../../app/sign.ts';
-import { gasketFamilies } from '../../app/trade-lists.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -101,9 +100,10 @@ function GasketDataForm({ against }: { against: string | undefined }) {
           label={text('family')}
           value={family}
           onChange={setFamily}
-          options={gasketFamilies
-            .filter((value) => value !== 'none')
-            .map((value) => ({ value, label: trade.word('family', value) }))}
+          options={GASKET_FAMILIES_KNOWN.filter((value) => value !== 'none').map((value) => ({
+            value,
+            label: trade.word('family', value),
+          }))}
         />
         {stresses.map((each) => {
           const held = values[each];

@@ -1,14 +1,15 @@
-import type { LubricantsAnswer, ProcedureContent } from '@seatwell/contract';
+import {
+  COVERAGES,
+  GASKET_FAMILIES_KNOWN,
+  JOINT_KINDS,
+  type LubricantsAnswer,
+  PATTERNS,
+  type ProcedureContent,
+  TIGHTENING_METHODS,
+  WORK_SCOPES,
+} from '@seatwell/contract';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
-import {
-  coverages,
-  gasketFamilies,
-  jointKinds,
-  patterns,
-  tighteningMethods,
-  workScopes,
-} from '../../app/trade-lists.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -48,7 +49,7 @@ export function ProcedureFields({ value, onChange, lubricants }: Props) {
             label={text('pattern')}
             value={value.pattern}
             onChange={(pattern) => set({ pattern })}
-            options={patterns.map((each) => ({ value: each, label: trade.word('pattern', each) }))}
+            options={PATTERNS.map((each) => ({ value: each, label: trade.word('pattern', each) }))}
           />
           <Select
             label={text('method')}
@@ -57,7 +58,7 @@ export function ProcedureFields({ value, onChange, lubricants }: Props) {
               const { coverage: _other, ...rest } = value;
               onChange({ ...rest, method });
             }}
-            options={tighteningMethods.map((each) => ({ value: each, label: trade.word('method', each) }))}
+            options={TIGHTENING_METHODS.map((each) => ({ value: each, label: trade.word('method', each) }))}
           />
           {value.method === 'tensioner' && (
             <Select
@@ -65,10 +66,10 @@ export function ProcedureFields({ value, onChange, lubricants }: Props) {
               hint={text('coverage-hint')}
               value={value.coverage ? String(value.coverage) : ''}
               onChange={(chosen) => {
-                const coverage = coverages.find((each) => String(each) === chosen);
+                const coverage = COVERAGES.find((each) => String(each) === chosen);
                 if (coverage !== undefined) set({ coverage });
               }}
-              options={coverages.map((each) => ({
+              options={COVERAGES.map((each) => ({
                 value: String(each),
                 label: text('coverage-of', {
                   percent: format.percent(each),
@@ -182,21 +183,21 @@ export function ProcedureFields({ value, onChange, lubricants }: Props) {
         </div>
         <TickList
           label={text('kinds')}
-          options={jointKinds}
+          options={JOINT_KINDS}
           word={(each) => trade.word('kind', each)}
           value={appliesTo.kinds}
           onChange={(kinds) => applies({ kinds })}
         />
         <TickList
           label={text('families')}
-          options={gasketFamilies}
+          options={GASKET_FAMILIES_KNOWN}
           word={(each) => trade.word('family', each)}
           value={appliesTo.gasketFamilies}
           onChange={(families) => applies({ gasketFamilies: families })}
         />
         <TickList
           label={text('work-scopes')}
-          options={workScopes}
+          options={WORK_SCOPES}
           word={(each) => trade.word('scope', each)}
           value={appliesTo.workScopes ?? []}
           onChange={(scopes) => {

@@ -1,10 +1,10 @@
 import { BOLTING_GRADES } from '@seatwell/calc';
+import { STANDARDS } from '@seatwell/contract';
 import { useQuery } from '@tanstack/react-query';
 import { useDeferredValue, useMemo, useState } from 'react';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { gasketDataQuery, lubricantsQuery, proceduresQuery } from '../../app/reads.ts';
 import { newId } from '../../app/send-command.ts';
-import { standards } from '../../app/trade-lists.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -35,7 +35,7 @@ export function TargetTableForm({ onDone }: { onDone: () => void }) {
   const [gasketDataId, setGasketDataId] = useState('');
   const [lubricantId, setLubricantId] = useState('');
   const [grade, setGrade] = useState('');
-  const [standard, setStandard] = useState<(typeof standards)[number]>('ASME-B16.5');
+  const [standard, setStandard] = useState<(typeof STANDARDS)[number]>('ASME-B16.5');
   const [ratings, setRatings] = useState<string[]>([]);
   const [pressure_MPa, setPressure] = useState<number | undefined>();
   const [temperature_C, setTemperature] = useState<number | undefined>();
@@ -139,9 +139,10 @@ export function TargetTableForm({ onDone }: { onDone: () => void }) {
             setStandard(value);
             setRatings([]);
           }}
-          options={standards
-            .filter((value) => value !== 'custom')
-            .map((value) => ({ value, label: trade.word('standard', value) }))}
+          options={STANDARDS.filter((value) => value !== 'custom').map((value) => ({
+            value,
+            label: trade.word('standard', value),
+          }))}
         />
         <NumberField
           label={text('highest-pressure')}

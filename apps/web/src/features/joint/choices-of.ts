@@ -1,4 +1,4 @@
-import { checkingLevels, gasketFamilies, makePurposes } from '../../app/trade-lists.ts';
+import { CHECKING_LEVELS, GASKET_FAMILIES_KNOWN, MAKE_PURPOSES } from '@seatwell/contract';
 
 const conditions = ['clean', 'light-marks', 'scored', 'corroded', 'damaged'] as const;
 const boltingConditions = ['new', 'reused'] as const;
@@ -10,13 +10,13 @@ const boltingConditions = ['new', 'reused'] as const;
 export const CHOICES: Readonly<Record<string, readonly string[]>> = {
   'faces-inspected faces.*.condition': conditions,
   'faces-inspected bolting.condition': boltingConditions,
-  'nipped-up gasket.family': gasketFamilies,
-  'nipped-up gasket.purpose': makePurposes,
+  'nipped-up gasket.family': GASKET_FAMILIES_KNOWN,
+  'nipped-up gasket.purpose': MAKE_PURPOSES,
   'nipped-up bolting.condition': boltingConditions,
   'pass-recorded outcome': ['finished', 'interrupted'],
   'loosened extent': ['some', 'all'],
   'leak-found when': ['test', 'start-up', 'service'],
-  'checked level': checkingLevels,
+  'checked level': CHECKING_LEVELS,
   'checked outcome': ['accepted', 'rejected'],
 };
 

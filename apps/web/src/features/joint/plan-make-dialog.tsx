@@ -1,7 +1,13 @@
-import type { ChoicesAnswer, JointPage, ProofWay } from '@seatwell/contract';
+import {
+  type ChoicesAnswer,
+  type JointPage,
+  MAKE_PURPOSES,
+  PROOF_WAYS,
+  type ProofWay,
+  WORK_SCOPES,
+} from '@seatwell/contract';
 import { useState } from 'react';
 import { newId } from '../../app/send-command.ts';
-import { makePurposes, proofWays, workScopes } from '../../app/trade-lists.ts';
 import { useCommand } from '../../app/use-command.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
@@ -25,8 +31,8 @@ export function PlanMakeDialog({ page, choices, onClose }: Props) {
   const plan = useCommand('make-planned');
   const joint = jointState(page);
   const number = Math.max(0, ...joint.makes.map((make) => make.number)) + 1;
-  const [purpose, setPurpose] = useState<(typeof makePurposes)[number]>('final');
-  const [workScope, setWorkScope] = useState<(typeof workScopes)[number]>('break-and-remake');
+  const [purpose, setPurpose] = useState<(typeof MAKE_PURPOSES)[number]>('final');
+  const [workScope, setWorkScope] = useState<(typeof WORK_SCOPES)[number]>('break-and-remake');
   const [proof, setProof] = useState<ProofWay>(joint.makes.at(-1)?.proof ?? 'hydrotest');
   const [crewId, setCrewId] = useState(none);
   const [packId, setPackId] = useState(none);
@@ -68,19 +74,19 @@ export function PlanMakeDialog({ page, choices, onClose }: Props) {
         label={text('purpose')}
         value={purpose}
         onChange={setPurpose}
-        options={makePurposes.map((value) => ({ value, label: trade.word('purpose', value) }))}
+        options={MAKE_PURPOSES.map((value) => ({ value, label: trade.word('purpose', value) }))}
       />
       <Select
         label={text('work-scope')}
         value={workScope}
         onChange={setWorkScope}
-        options={workScopes.map((value) => ({ value, label: trade.word('scope', value) }))}
+        options={WORK_SCOPES.map((value) => ({ value, label: trade.word('scope', value) }))}
       />
       <Select
         label={text('proof')}
         value={proof}
         onChange={setProof}
-        options={proofWays.map((value) => ({ value, label: trade.word('proof', value) }))}
+        options={PROOF_WAYS.map((value) => ({ value, label: trade.word('proof', value) }))}
       />
       <Select
         label={text('crew')}

@@ -1,10 +1,9 @@
-import type { ProofWay } from '@seatwell/contract';
+import { PROOF_WAYS, type ProofWay } from '@seatwell/contract';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { FormDialog } from '../../app/form-dialog.tsx';
 import { choicesQuery } from '../../app/reads.ts';
 import { newId } from '../../app/send-command.ts';
-import { proofWays } from '../../app/trade-lists.ts';
 import { useCommand } from '../../app/use-command.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
@@ -71,7 +70,7 @@ export function PlanPackDialog({ onClose }: { onClose: () => void }) {
         label={text('way')}
         value={way}
         onChange={setWay}
-        options={proofWays.map((value) => ({ value, label: trade.word('proof', value) }))}
+        options={PROOF_WAYS.map((value) => ({ value, label: trade.word('proof', value) }))}
       />
       <TextField label={text('medium')} value={medium} onChange={setMedium} />
       <NumberField label={text('pressure')} unit={format.unit('pressure')} value={pressure} onChange={setPressure} />

@@ -1,11 +1,10 @@
-import type { Reach, Role } from '@seatwell/contract';
+import { type Reach, ROLES, type Role } from '@seatwell/contract';
 import { useQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { FormDialog } from '../../app/form-dialog.tsx';
 import { choicesQuery } from '../../app/reads.ts';
 import { newId } from '../../app/send-command.ts';
 import { useMe } from '../../app/session.ts';
-import { roles } from '../../app/trade-lists.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
 import { useCurrentShutdown } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
@@ -78,7 +77,7 @@ export function GrantDialog({ account, onClose }: { account: AccountRow; onClose
         label={text('role')}
         value={role}
         onChange={setRole}
-        options={roles.map((value) => ({ value, label: trade.word('role', value) }))}
+        options={ROLES.map((value) => ({ value, label: trade.word('role', value) }))}
       />
       <RadioCards
         label={text('reach')}

@@ -1,9 +1,8 @@
-import type { QualifiedFor } from '@seatwell/contract';
+import { QUALIFIED_FOR, type QualifiedFor } from '@seatwell/contract';
 import { useState } from 'react';
 import { FileField } from '../../app/file-field.tsx';
 import { FormDialog } from '../../app/form-dialog.tsx';
 import { newId } from '../../app/send-command.ts';
-import { qualifiedFor } from '../../app/trade-lists.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
@@ -53,7 +52,7 @@ export function QualificationDialog({ personId, onClose }: { personId: string; o
     >
       <fieldset className={styles.group}>
         <legend>{text('qualified-for')}</legend>
-        {qualifiedFor.map((each) => (
+        {QUALIFIED_FOR.map((each) => (
           <Checkbox
             key={each}
             label={trade.word('qualified', each)}

@@ -1,6 +1,5 @@
-import type { CheckingLevel, ChoicesAnswer } from '@seatwell/contract';
+import { CHECKING_LEVELS, type CheckingLevel, type ChoicesAnswer } from '@seatwell/contract';
 import { useState } from 'react';
-import { checkingLevels } from '../../app/trade-lists.ts';
 import { useListCommand } from '../../app/use-command.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
@@ -78,7 +77,7 @@ export function AssignDialog({ joints, choices, onClose }: Props) {
         optional
         value={level}
         onChange={setLevel}
-        options={checkingLevels.map((value) => ({ value, label: trade.word('checking', value) }))}
+        options={CHECKING_LEVELS.map((value) => ({ value, label: trade.word('checking', value) }))}
       />
     </ListDialog>
   );

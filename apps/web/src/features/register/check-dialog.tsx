@@ -1,6 +1,5 @@
-import type { CheckingLevel } from '@seatwell/contract';
+import { CHECKING_LEVELS, type CheckingLevel } from '@seatwell/contract';
 import { useState } from 'react';
-import { checkingLevels } from '../../app/trade-lists.ts';
 import { useListCommand } from '../../app/use-command.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
@@ -49,7 +48,7 @@ export function CheckDialog({ joints, onClose }: { joints: readonly SelectedJoin
         label={text('check-level')}
         value={level}
         onChange={setLevel}
-        options={checkingLevels
+        options={CHECKING_LEVELS
           // The crew signs its own check on its joints, two by name; a witness signs beside it.
           .filter((value) => value !== 'witness' && value !== 'self')
           .map((value) => ({ value, label: trade.word('checking', value) }))}

@@ -1,6 +1,6 @@
 import { BOLTING_GRADES } from '@seatwell/calc';
+import { FACINGS, STANDARDS } from '@seatwell/contract';
 import { useEffect, useMemo } from 'react';
-import { facings, standards } from '../../app/trade-lists.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -41,7 +41,7 @@ export function FlangeFields({ draft, onChange }: DraftProps) {
         label={text('standard')}
         value={standard}
         onChange={(value) => key({ standard: value, size: '', rating: '' })}
-        options={standards.map((value) => ({ value, label: trade.word('standard', value) }))}
+        options={STANDARDS.map((value) => ({ value, label: trade.word('standard', value) }))}
       />
       {custom ? (
         <TextField label={text('size')} value={size} onChange={(value) => onChange({ size: value })} />
@@ -67,7 +67,7 @@ export function FlangeFields({ draft, onChange }: DraftProps) {
         label={text('facing')}
         value={draft.facing}
         onChange={(facing) => onChange({ facing })}
-        options={facings.map((value) => ({ value, label: trade.word('facing', value) }))}
+        options={FACINGS.map((value) => ({ value, label: trade.word('facing', value) }))}
       />
       {found && 'asks' in found && (
         <div className={styles.whole}>

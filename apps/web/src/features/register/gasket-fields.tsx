@@ -1,4 +1,4 @@
-import { gasketFamilies } from '../../app/trade-lists.ts';
+import { GASKET_FAMILIES_KNOWN } from '@seatwell/contract';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -18,7 +18,7 @@ export function GasketFields({ draft, onChange }: DraftProps) {
   const known = standardGasket(draft);
   const shown = (held: number | undefined) => (held === undefined ? undefined : format.toShown('length', held));
   const held = (value: number | undefined) => (value === undefined ? undefined : format.toHeld('length', value));
-  const choose = (family: (typeof gasketFamilies)[number]) => {
+  const choose = (family: (typeof GASKET_FAMILIES_KNOWN)[number]) => {
     const dimensions = standardGasket({ ...draft, family });
     onChange({
       family,
@@ -33,7 +33,7 @@ export function GasketFields({ draft, onChange }: DraftProps) {
         label={text('family')}
         value={draft.family}
         onChange={choose}
-        options={gasketFamilies.map((value) => ({ value, label: trade.word('family', value) }))}
+        options={GASKET_FAMILIES_KNOWN.map((value) => ({ value, label: trade.word('family', value) }))}
       />
       <TextField
         label={text('gasket-detail')}

@@ -1,5 +1,4 @@
-import type { ChoicesAnswer } from '@seatwell/contract';
-import { makePurposes, proofWays, workScopes } from '../../app/trade-lists.ts';
+import { type ChoicesAnswer, MAKE_PURPOSES, PROOF_WAYS, WORK_SCOPES } from '@seatwell/contract';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { DateField } from '../../ui/date-field.tsx';
@@ -16,19 +15,19 @@ export function MakeFields({ draft, onChange, choices }: DraftProps & { choices:
         label={text('purpose')}
         value={draft.purpose}
         onChange={(purpose) => onChange({ purpose })}
-        options={makePurposes.map((value) => ({ value, label: trade.word('purpose', value) }))}
+        options={MAKE_PURPOSES.map((value) => ({ value, label: trade.word('purpose', value) }))}
       />
       <Select
         label={text('work-scope')}
         value={draft.workScope}
         onChange={(workScope) => onChange({ workScope })}
-        options={workScopes.map((value) => ({ value, label: trade.word('scope', value) }))}
+        options={WORK_SCOPES.map((value) => ({ value, label: trade.word('scope', value) }))}
       />
       <Select
         label={text('proof')}
         value={draft.proof}
         onChange={(proof) => onChange({ proof })}
-        options={proofWays.map((value) => ({ value, label: trade.word('proof', value) }))}
+        options={PROOF_WAYS.map((value) => ({ value, label: trade.word('proof', value) }))}
       />
       <DateField
         label={text('planned-on')}

@@ -1,6 +1,5 @@
-import type { ChoicesAnswer } from '@seatwell/contract';
+import { type ChoicesAnswer, CRITICALITIES, JOINT_KINDS } from '@seatwell/contract';
 import { FileField, fileAddress } from '../../app/file-field.tsx';
-import { criticalities, jointKinds } from '../../app/trade-lists.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -28,14 +27,14 @@ export function PlaceFields({ draft, onChange, choices }: DraftProps & { choices
         onChange={(kind) =>
           onChange({ kind, clampedParts: usualStack(kind), gasketCount: kind === 'insert' ? undefined : 1 })
         }
-        options={jointKinds.map((value) => ({ value, label: trade.word('kind', value) }))}
+        options={JOINT_KINDS.map((value) => ({ value, label: trade.word('kind', value) }))}
       />
       <Select
         label={text('criticality')}
         hint={text('criticality-hint')}
         value={draft.criticality}
         onChange={(criticality) => onChange({ criticality })}
-        options={criticalities.map((value) => ({ value, label: value }))}
+        options={CRITICALITIES.map((value) => ({ value, label: value }))}
       />
       <Select
         label={text('area')}

@@ -1,4 +1,4 @@
-import type { JointRow } from '@seatwell/contract';
+import type { JointRow, RegisterSort } from '@seatwell/contract';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { useLocation, useSearch } from '@tanstack/react-router';
 import { useState } from 'react';
@@ -18,7 +18,6 @@ import { JointCard } from './joint-card.tsx';
 import styles from './register.module.css';
 import { RegisterFilters } from './register-filters.tsx';
 import { isFiltered, type RegisterSearch, readRegisterSearch, sortedBy } from './register-search.ts';
-import type { RegisterSort } from './register-sorts.ts';
 import { RegisterSub } from './register-sub.tsx';
 import { type Selection, tickedTo } from './selection.ts';
 import { useColumns } from './use-columns.tsx';

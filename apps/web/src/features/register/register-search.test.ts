@@ -1,8 +1,6 @@
-import { REGISTER_SORTS } from '@seatwell/contract';
 import { describe, expect, test } from 'vitest';
 import { parseSearch, writeSearch } from '../../app/search-params.ts';
 import { isFiltered, readRegisterSearch, sortedBy, withFilter } from './register-search.ts';
-import { REGISTER_SORTS_KNOWN } from './register-sorts.ts';
 
 describe('the address of a register list', () => {
   test('keeps a list: written and read again it is the same', () => {
@@ -31,9 +29,5 @@ describe('the address of a register list', () => {
     expect(withFilter({ stage: ['open'] }, 'stage', [])).toEqual({});
     expect(isFiltered({ sort: 'size' })).toBe(false);
     expect(isFiltered({ found: 'true' })).toBe(true);
-  });
-
-  test('offers the orders that the API has', () => {
-    expect(REGISTER_SORTS_KNOWN).toEqual(REGISTER_SORTS);
   });
 });

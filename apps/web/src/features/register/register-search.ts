@@ -1,5 +1,5 @@
+import { REGISTER_SORTS, type RegisterSort } from '@seatwell/contract';
 import { listOf, textOf } from '../../app/search-params.ts';
-import { REGISTER_SORTS_KNOWN, type RegisterSort } from './register-sorts.ts';
 
 const lists = [
   'area',
@@ -46,7 +46,7 @@ export function readRegisterSearch(search: Record<string, unknown>): RegisterSea
     const value = textOf(search[name]);
     if (value !== undefined) read[name] = value;
   }
-  const sort = REGISTER_SORTS_KNOWN.find((each) => each === search.sort);
+  const sort = REGISTER_SORTS.find((each) => each === search.sort);
   if (sort !== undefined) read.sort = sort;
   if (search.descending === 'true') read.descending = 'true';
   return read as RegisterSearch;

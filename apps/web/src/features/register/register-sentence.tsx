@@ -1,12 +1,11 @@
-import type { ChoicesAnswer } from '@seatwell/contract';
+import { type ChoicesAnswer, CRITICALITIES, REGISTER_SORTS, type RegisterSort, STAGES } from '@seatwell/contract';
 import { dayInZone } from '../../app/day-in-zone.ts';
-import { criticalities, flagsOffered, stages } from '../../app/trade-lists.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Sentence, SentenceChoice } from '../../ui/sentence.tsx';
+import { FLAGS_OFFERED } from './flags-offered.ts';
 import { type RegisterSearch, withFilter } from './register-search.ts';
-import { REGISTER_SORTS_KNOWN, type RegisterSort } from './register-sorts.ts';
 
 interface Props {
   readonly search: RegisterSearch;
@@ -86,7 +85,7 @@ export function RegisterSentence({ search, onChange, choices, timeZone }: Props)
         label={text('stage')}
         multiple
         shown={stageRange ?? named(search.stage, (stage) => trade.word('stage', stage), 'any-stage')}
-        options={stages.map((stage) => ({ value: stage, label: trade.word('stage', stage) }))}
+        options={STAGES.map((stage) => ({ value: stage, label: trade.word('stage', stage) }))}
         value={search.stage ?? []}
         onChange={(value) => {
           const { stageFrom: _from, stageTo: _to, ...rest } = search;
@@ -118,7 +117,7 @@ export function RegisterSentence({ search, onChange, choices, timeZone }: Props)
         label={text('criticality')}
         multiple
         shown={named(search.criticality, (each) => text('criticality-of', { letter: each }), 'any-criticality')}
-        options={criticalities.map((each) => ({ value: each, label: text('criticality-of', { letter: each }) }))}
+        options={CRITICALITIES.map((each) => ({ value: each, label: text('criticality-of', { letter: each }) }))}
         value={search.criticality ?? []}
         onChange={set('criticality')}
       />
@@ -127,7 +126,7 @@ export function RegisterSentence({ search, onChange, choices, timeZone }: Props)
         label={text('flag')}
         multiple
         shown={named(search.flag, (flag) => trade.word('flag', flag), 'any-flag')}
-        options={flagsOffered.map((flag) => ({ value: flag, label: trade.word('flag', flag) }))}
+        options={FLAGS_OFFERED.map((flag) => ({ value: flag, label: trade.word('flag', flag) }))}
         value={search.flag ?? []}
         onChange={set('flag')}
       />
@@ -135,7 +134,7 @@ export function RegisterSentence({ search, onChange, choices, timeZone }: Props)
       <SentenceChoice
         label={text('order')}
         shown={text(`sort-${search.sort ?? 'tag'}`)}
-        options={REGISTER_SORTS_KNOWN.map((sort) => ({ value: sort, label: text(`sort-${sort}`) }))}
+        options={REGISTER_SORTS.map((sort) => ({ value: sort, label: text(`sort-${sort}`) }))}
         value={[search.sort ?? 'tag']}
         onChange={([sort]) => onChange({ ...search, sort: sort as RegisterSort })}
       />

@@ -1,5 +1,4 @@
-import type { ClampedPart } from '@seatwell/contract';
-import { partKinds } from '../../app/trade-lists.ts';
+import { type ClampedPart, PART_KINDS } from '@seatwell/contract';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -28,7 +27,7 @@ export function StackFields({ draft, onChange }: DraftProps) {
             label={text('part', { number: index + 1 })}
             value={part.kind}
             onChange={(kind) => set(index, { kind })}
-            options={partKinds.map((value) => ({ value, label: trade.word('part', value) }))}
+            options={PART_KINDS.map((value) => ({ value, label: trade.word('part', value) }))}
           />
           {part.kind !== 'flange' && part.kind !== 'gasket' && (
             <NumberField

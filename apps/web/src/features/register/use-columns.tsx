@@ -1,4 +1,4 @@
-import type { JointRow } from '@seatwell/contract';
+import type { JointRow, RegisterSort } from '@seatwell/contract';
 import { useMemo } from 'react';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -8,7 +8,6 @@ import { useMediaQuery } from '../../ui/use-media-query.ts';
 import type { VirtualColumn } from '../../ui/virtual-table.tsx';
 import { Flags } from './flags.tsx';
 import type { RegisterSearch } from './register-search.ts';
-import type { RegisterSort } from './register-sorts.ts';
 import { trackOfTags } from './tag-track.ts';
 
 /** The columns of the register; on a smaller screen those go first that the joint page answers as well. */

@@ -1,9 +1,8 @@
-import type { AreaProgress } from '@seatwell/contract';
+import { type AreaProgress, STAGES } from '@seatwell/contract';
 import { describe, expect, test } from 'vitest';
-import { stages } from '../../app/trade-lists.ts';
 import { reportLine, sumRow } from './sum-row.ts';
 
-const none = Object.fromEntries(stages.map((stage) => [stage, 0])) as AreaProgress['stages'];
+const none = Object.fromEntries(STAGES.map((stage) => [stage, 0])) as AreaProgress['stages'];
 
 function area(counts: Partial<AreaProgress['stages']>, lapsing: readonly string[]): AreaProgress {
   const signOff = (what: 'check' | 'proof', waiting: number) => ({ what, given: 0, waiting, by: [] });

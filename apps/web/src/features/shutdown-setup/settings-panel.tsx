@@ -1,8 +1,7 @@
-import type { Criticality, ShutdownSettings } from '@seatwell/contract';
+import { CHECKING_LEVELS, CRITICALITIES, type Criticality, type ShutdownSettings } from '@seatwell/contract';
 import { useState } from 'react';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { reasonAgainst } from '../../app/sign.ts';
-import { checkingLevels, criticalities } from '../../app/trade-lists.ts';
 import { useCommand } from '../../app/use-command.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
@@ -57,14 +56,14 @@ export function SettingsPanel({ shutdown }: PanelProps) {
   return (
     <div className={styles.panel}>
       <div className={styles.levels}>
-        {criticalities.map((letter) => (
+        {CRITICALITIES.map((letter) => (
           <fieldset key={letter} className={styles.level}>
             <legend className={styles.legend}>{text('criticality', { letter })}</legend>
             <Select
               label={text('checking-level')}
               value={settings.criticalities[letter].checkingLevel}
               onChange={(checkingLevel) => set(letter, { checkingLevel })}
-              options={checkingLevels.map((value) => ({ value, label: trade.word('checking', value) }))}
+              options={CHECKING_LEVELS.map((value) => ({ value, label: trade.word('checking', value) }))}
             />
             {demands.map((name) => (
               <Checkbox

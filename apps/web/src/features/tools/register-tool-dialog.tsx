@@ -1,8 +1,7 @@
-import type { ToolRow } from '@seatwell/contract';
+import { TOOL_KINDS, type ToolRow } from '@seatwell/contract';
 import { useState } from 'react';
 import { FormDialog } from '../../app/form-dialog.tsx';
 import { newId } from '../../app/send-command.ts';
-import { toolKinds } from '../../app/trade-lists.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -77,7 +76,7 @@ export function RegisterToolDialog({ onClose }: { onClose: () => void }) {
         label={text('kind')}
         value={kind}
         onChange={setKind}
-        options={toolKinds.map((value) => ({ value, label: trade.word('tool', value) }))}
+        options={TOOL_KINDS.map((value) => ({ value, label: trade.word('tool', value) }))}
       />
       <TextField label={text('maker')} optional value={maker} onChange={setMaker} />
       {scale && (

@@ -1,4 +1,4 @@
-import { gasketFamilies } from '../../app/trade-lists.ts';
+import { GASKET_FAMILIES_KNOWN } from '@seatwell/contract';
 import { flangeWords, useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -44,7 +44,7 @@ export function GasketFields({ form, wanted, off, onChange }: GasketFieldsProps)
           label={text('marking-family')}
           value={form.family}
           error={error('family')}
-          options={gasketFamilies.map((value) => ({ value, label: trade.word('family', value) }))}
+          options={GASKET_FAMILIES_KNOWN.map((value) => ({ value, label: trade.word('family', value) }))}
           onChange={(family) => onChange({ family })}
         />
         {form.family !== 'none' && (
