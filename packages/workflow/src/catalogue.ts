@@ -142,7 +142,7 @@ export const CATALOGUE = {
   'calibration-recorded': siteDecision('tool', 'manage-tools', 'in calibration until a day', batch),
   'calibration-cleared': siteDecision('calibration', 'manage-tools', 'a provisional tool is confirmed'),
   'tool-failed': siteDecision('tool', 'manage-tools', 'what it tightened is to be looked at', signed),
-  'procedure-drafted': siteDecision('procedure', 'draft-procedure', 'a revision to be approved', { version: 2 }),
+  'procedure-drafted': siteDecision('procedure', 'draft-procedure', 'a revision to be approved', { version: 3 }),
   'procedure-approved': siteDecision('procedure', 'approve-procedure', 'the revision may be used', signed),
   'procedure-superseded': siteDecision('procedure', 'approve-procedure', 'no new use'),
   'target-table-approved': siteDecision('target-table', 'approve-target', 'targets of a family', signed),

@@ -4,6 +4,7 @@ export * from './context.ts';
 export { failedTools } from './derived/failed-tools.ts';
 export * from './derived/flags.ts';
 export * from './derived/makes.ts';
+export * from './derived/procedure-bolting.ts';
 export * from './derived/waits.ts';
 export { foldHistory, foldJoint, needsFullFold } from './fold/history.ts';
 export { isWorkedOn, mergedWork } from './fold/merge.ts';

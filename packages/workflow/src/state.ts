@@ -118,7 +118,50 @@ export interface TargetEvidence {
   readonly tightening?: TighteningPlan | null;
   /** of a tensioner: what its pump is set to */
   readonly tensioning?: Tensioning | null;
+  /** what the procedure says that the bolts are; absent where it says nothing */
+  readonly bolts?: TargetBolts;
+  /** limits that the window does not hold, each with what nobody has said; absent in targets from before they were told */
+  readonly notChecked?: readonly NotChecked[];
 }
+
+/** The bolts that a target was calculated for, beside grade and condition. */
+export interface TargetBolts {
+  /** null = bare */
+  readonly coating: string | null;
+  readonly washersPerBolt: 0 | 1 | 2;
+}
+
+/** A limit that was left out of a window, and what it would have needed. */
+export interface NotChecked {
+  readonly limit: UncheckedLimit;
+  readonly missing: readonly MissingDatum[];
+}
+
+export const UNCHECKED_LIMITS = [
+  'coating-temperature',
+  'nut-bearing',
+  'external-load',
+  'thermal',
+  'flange-strength',
+  'flange-rotation',
+  'gasket-test',
+  'pass-partition-ribs',
+] as const;
+export type UncheckedLimit = (typeof UNCHECKED_LIMITS)[number];
+
+export const MISSING_DATA = [
+  'coating',
+  'washers',
+  'external-load',
+  'temperatures',
+  'bolt-material',
+  'clamped-thickness',
+  'flange-strength-data',
+  'gasket-rotation-limit',
+  'test-pressure',
+  'rib-area',
+] as const;
+export type MissingDatum = (typeof MISSING_DATA)[number];
 
 /** Pressures of a tensioner, group by group; `passes` of the target give that of the last group. */
 export interface Tensioning {

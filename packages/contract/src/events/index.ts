@@ -38,6 +38,7 @@ export {
 } from './shutdown-events.ts';
 export {
   type Coverage,
+  type ProcedureBolts,
   type ProcedureContent,
   procedureContent,
   type Reach,

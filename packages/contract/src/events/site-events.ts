@@ -29,6 +29,39 @@ export type Reach = z.infer<typeof reach>;
 export const coverage = z.literal(COVERAGES);
 export type Coverage = z.infer<typeof coverage>;
 
+/** What the procedure says of the bolts: the same for every joint that it is assigned to. */
+export const procedureBolts = z.strictObject({
+  /** as fitted; a make whose bolting was inspected goes by that */
+  condition: z.enum(['new', 'reused']),
+  /** null = bare */
+  coating: z
+    .strictObject({
+      name: line,
+      /** of its maker; null = the common limit of the calculation's table, where it has one */
+      maximum_C: z.number().min(-273).max(900).nullable(),
+      source: prose.nullable(),
+    })
+    .nullable(),
+  /** hardened washers under the nuts; null = none. A dimension that is not given comes from the table. */
+  washers: z
+    .strictObject({
+      perBolt: z.union([z.literal(1), z.literal(2)]),
+      insideDiameter_mm: positive.nullable(),
+      outsideDiameter_mm: positive.nullable(),
+      thickness_mm: positive.nullable(),
+    })
+    .nullable(),
+  /** of the bolts; without it neither an elongation nor the effect of a temperature difference is known */
+  material: z
+    .strictObject({
+      elasticModulus_MPa: z.number().min(1000).max(500_000),
+      expansion_perK: z.number().min(1e-6).max(4e-5).nullable(),
+      source: prose,
+    })
+    .nullable(),
+});
+export type ProcedureBolts = z.infer<typeof procedureBolts>;
+
 /** A procedure: what a crew is briefed on. A revision in use is never edited. */
 export const procedureContent = z.strictObject({
   numbering: z.enum(['clockwise', 'order']),
@@ -41,6 +74,8 @@ export const procedureContent = z.strictObject({
   method: tighteningMethod,
   /** of tensioners; without it no pressure can be calculated */
   coverage: coverage.nullable().optional(),
+  /** absent = nothing is said of coating, washers and bolt material: what needs them is not checked */
+  bolts: procedureBolts.nullable().optional(),
   lubricantId: id,
   appliesTo: z.strictObject({
     kinds: z.array(jointKind),
@@ -140,7 +175,7 @@ export const siteEvents = {
   }),
   'calibration-cleared': z.strictObject({ calibrationId: id }),
   'tool-failed': z.strictObject({ reason: prose, foundOn: day }),
-  /** version 2: `content.coverage` */
+  /** version 2: `content.coverage`; version 3: `content.bolts` */
   'procedure-drafted': z.strictObject({
     procedureId: id,
     revision: z.int().min(1),

@@ -10,7 +10,8 @@ const UPCASTERS: Readonly<Record<string, Readonly<Record<number, Upcaster>>>> = 
   // Version 2 may give a tensioner's hydraulic area; nothing stands for it where it was not given.
   'tool-registered': { 1: (payload) => payload },
   // Version 2 may give the coverage of tensioners; nothing stands for it where it was not given.
-  'procedure-drafted': { 1: (payload) => payload },
+  // Version 3 may say what the bolts are; of those before, nothing is known.
+  'procedure-drafted': { 1: (payload) => payload, 2: (payload) => payload },
 };
 
 /**

@@ -3,6 +3,7 @@ import type { JointSpecification, Payload, ProcedureContent } from '@seatwell/co
 import { gasketOf, type JointState, type MakeState } from '@seatwell/workflow';
 import { Problem } from '../../platform/errors/problem.ts';
 import { type GasketContact, gasketContact } from './gasket-contact.ts';
+import { targetBolting } from './target-bolting.ts';
 import { clampedThicknesses, type Tensioner } from './tensioning.ts';
 
 export type GasketData = Payload<'gasket-data-entered'>;
@@ -90,11 +91,7 @@ export function targetRequest(
         source: gasketData.source,
       },
     },
-    bolting: {
-      grade,
-      ...(joint.bolting ? { thread: joint.bolting.thread, count: joint.bolting.count } : {}),
-      condition: make.boltingCondition ?? 'new',
-    },
+    bolting: targetBolting(joint, make, procedure, grade),
     service: { pressure_MPa, temperature_C },
     lubricant: { nutFactor: lubricant.nutFactor, source: lubricant.source },
     method: procedure.method,

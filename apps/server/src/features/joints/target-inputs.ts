@@ -1,5 +1,5 @@
 import type { JointState, MakeState, ProcedureFacts } from '@seatwell/workflow';
-import { targetInputsHash } from '../engineering/compute-target.ts';
+import { targetInputsHash } from '../engineering/target-hash.ts';
 import type { FactsLoader } from './facts.ts';
 
 /** Hash of the inputs of a make's target as they stand now; null where there is no target. */

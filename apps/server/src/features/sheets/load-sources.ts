@@ -106,7 +106,7 @@ async function windowOf(
 ): Promise<SheetSource['window']> {
   const { target } = make;
   if (!target || target.basis === 'makers-torque' || hashNow !== target.inputsHash) return null;
-  const { gasketDataId, lubricantId, boltStress_MPa } = target;
+  const { gasketDataId, lubricantId, boltStress_MPa, tensioning } = target;
   if (target.calcVersion !== CALC_VERSION || !gasketDataId || !lubricantId) return null;
   const boltingCondition = target.boltCondition === 'reused' ? 'reused' : 'new';
   try {
@@ -114,7 +114,16 @@ async function windowOf(
       facts,
       joint,
       { ...make, boltingCondition },
-      { basis: 'calculated', gasketDataId, lubricantId, boltStress_MPa, acceptedShortfall: target.shortfallReason },
+      {
+        basis: 'calculated',
+        gasketDataId,
+        lubricantId,
+        boltStress_MPa,
+        acceptedShortfall: target.shortfallReason,
+        ...(tensioning
+          ? { tensioner: { toolId: tensioning.toolId, gaugeDivision_MPa: tensioning.gaugeDivision_MPa } }
+          : {}),
+      },
     );
     const same = evidence.insideWindow === target.insideWindow;
     return answer && same ? { lower: answer.window.lower, upper: answer.window.upper } : null;

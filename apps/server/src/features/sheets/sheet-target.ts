@@ -1,5 +1,5 @@
 import { CalcRefusal, convert, hydraulicPressure } from '@seatwell/calc';
-import { relaxationDemanded } from '@seatwell/workflow';
+import { relaxationDemanded, type TargetEvidence } from '@seatwell/workflow';
 import { computedRows } from './computed-passes.ts';
 import { withheld } from './sheet-banners.ts';
 import type { SheetRow, SheetSection } from './sheet-facts.ts';
@@ -18,12 +18,15 @@ export interface SheetPass {
   readonly pump: string;
 }
 
-const limitName = ({ limit }: SheetTexts['words'], name: string): string => limit[name as keyof typeof limit] ?? name;
+function limitName({ words, targetLimits }: SheetTexts, name: string): string {
+  const known: Readonly<Record<string, string>> = { ...targetLimits.limit, ...words.limit };
+  return known[name] ?? name;
+}
 
 type Window = NonNullable<SheetSource['window']>;
 
 function windowRows(window: Window | null, insideWindow: boolean, texts: SheetTexts): SheetRow[] {
-  const { target, words } = texts;
+  const { target } = texts;
   const bounding = (limits: Window['lower']) => limits.filter(({ advisory }) => !advisory);
   const low = bounding(window?.lower ?? []).reduce<Window['lower'][number] | null>(
     (most, each) => (most && most.boltStress_MPa >= each.boltStress_MPa ? most : each),
@@ -35,7 +38,7 @@ function windowRows(window: Window | null, insideWindow: boolean, texts: SheetTe
   );
   const verdict = insideWindow ? target.windowInside : target.windowOutside;
   if (!low || !high) return [{ label: target.window, value: `${verdict}; ${target.windowNotRecomputed}` }];
-  const named = (name: string) => limitName(words, name);
+  const named = (name: string) => limitName(texts, name);
   const text = fill(low.boltStress_MPa <= high.boltStress_MPa ? target.windowLine : target.windowClosed, {
     low: printed(low.boltStress_MPa),
     lowName: named(low.name),
@@ -43,6 +46,36 @@ function windowRows(window: Window | null, insideWindow: boolean, texts: SheetTe
     highName: named(high.name),
   });
   return [{ label: target.window, value: `${text}; ${verdict}` }];
+}
+
+/** What the target was calculated for: grade, condition, coating, washers, lubricant, gasket. */
+function assumed(approved: TargetEvidence, texts: SheetTexts): string {
+  const { target, words, targetLimits } = texts;
+  const { bolts } = approved;
+  const coating = bolts && (bolts.coating ? fill(targetLimits.coated, { coating: bolts.coating }) : targetLimits.bare);
+  const condition = [
+    words.condition[approved.boltCondition],
+    coating,
+    bolts && targetLimits.washers[bolts.washersPerBolt],
+  ];
+  return fill(target.assumesLine, {
+    grade: approved.boltGrade ?? texts.notEntered,
+    condition: condition.filter(Boolean).join(' · '),
+    lubricant: approved.lubricant,
+    gasket: words.family[approved.gasketFamily as keyof typeof words.family] ?? approved.gasketFamily,
+  });
+}
+
+/** Limits that the window does not hold, with what is missing; empty where it holds all. */
+function uncheckedLine({ notChecked = [] }: TargetEvidence, { targetLimits }: SheetTexts): string {
+  return notChecked
+    .map(({ limit, missing }) =>
+      fill(targetLimits.item, {
+        limit: targetLimits.unchecked[limit],
+        missing: missing.map((each) => targetLimits.missing[each]).join(', '),
+      }),
+    )
+    .join(' · ');
 }
 
 /** Target and limits; nothing of it where the set values are withheld. */
@@ -71,21 +104,15 @@ export function targetFacts(source: SheetSource, texts: SheetTexts): SheetSectio
     });
     rows.push({ label: target.load, value });
   }
-  if (approved.governedBy) rows.push({ label: target.governs, value: limitName(words, approved.governedBy) });
+  if (approved.governedBy) rows.push({ label: target.governs, value: limitName(texts, approved.governedBy) });
   if (approved.basis !== 'makers-torque') rows.push(...windowRows(window, approved.insideWindow, texts));
-  rows.push({
-    label: target.assumes,
-    value: fill(target.assumesLine, {
-      grade: approved.boltGrade ?? texts.notEntered,
-      condition: words.condition[approved.boltCondition],
-      lubricant: approved.lubricant,
-      gasket: words.family[approved.gasketFamily as keyof typeof words.family] ?? approved.gasketFamily,
-    }),
-  });
+  rows.push({ label: target.assumes, value: assumed(approved, texts) });
   rows.push({
     label: approved.basis === 'makers-torque' ? target.source : target.sources,
     value: [...new Set(approved.sources)].join(' · '),
   });
+  const unchecked = uncheckedLine(approved, texts);
+  if (unchecked !== '') rows.push({ label: texts.targetLimits.notChecked, value: unchecked });
   for (const { rule, reason } of make.deviations)
     rows.push({ label: target.deviations, value: fill(target.deviationLine, { rule, reason }) });
   return { title: target.title, rows };

@@ -1,5 +1,6 @@
 import { CalcRefusal, type TargetTableRow, targetTable } from '@seatwell/calc';
 import type { GasketDataAnswer, LubricantsAnswer, ProcedureContent, SitePayload } from '@seatwell/contract';
+import { procedureBolting } from '@seatwell/workflow';
 
 export interface Family {
   readonly standard: string;
@@ -21,7 +22,11 @@ export function familyRows(family: Family): readonly TargetTableRow[] | { readon
       standard: family.standard,
       ...(family.ratings.length === 0 ? {} : { ratings: family.ratings }),
       common: {
-        bolting: { grade: family.grade, condition: 'new' },
+        bolting: {
+          grade: family.grade,
+          condition: procedure.bolts?.condition ?? 'new',
+          ...procedureBolting(procedure.bolts),
+        },
         service: { pressure_MPa: family.pressure_MPa, temperature_C: family.temperature_C },
         lubricant: { nutFactor: lubricant.nutFactor, source: lubricant.source },
         method: procedure.method,

@@ -4,6 +4,7 @@ import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { KeyValues } from '../../ui/key-values.tsx';
 import { Notice } from '../../ui/notice.tsx';
+import { NotCheckedList } from '../joint/not-checked-list.tsx';
 import { WindowView } from '../joint/target-panel.tsx';
 import { useLimitName } from '../joint/use-limit-name.ts';
 import { ComputedPlan } from './computed-plan.tsx';
@@ -30,7 +31,10 @@ export function PreviewPanel({ preview }: { preview: TargetPreview }) {
   const { target, answer } = preview;
   const window = answer?.window;
   // The answer is the folded target; the contract leaves its later parts open.
-  const { tightening, tensioning } = target as unknown as Pick<TargetEvidence, 'tightening' | 'tensioning'>;
+  const { tightening, tensioning, notChecked } = target as unknown as Pick<
+    TargetEvidence,
+    'tightening' | 'tensioning' | 'notChecked'
+  >;
   const setTo = useSetTo()(preview);
   return (
     <section className={styles.form}>
@@ -79,6 +83,7 @@ export function PreviewPanel({ preview }: { preview: TargetPreview }) {
           { name: text('sources'), value: target.sources.join('; ') },
         ]}
       />
+      <NotCheckedList list={notChecked} />
       {tightening?.way === 'computed-loads' && <ComputedPlan plan={tightening} />}
       {tensioning && <TensioningPlan plan={tensioning} />}
       {answer && <WindowView answer={answer} />}

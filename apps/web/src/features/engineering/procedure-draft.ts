@@ -1,4 +1,5 @@
 import type { ProcedureContent } from '@seatwell/contract';
+import { type BoltsMissing, boltsMissing } from './procedure-bolts.ts';
 
 /** A procedure to begin with: common practice, for the engineer to change. */
 export const startingContent: ProcedureContent = {
@@ -24,6 +25,7 @@ export const startingContent: ProcedureContent = {
 };
 
 export type ProcedureMissing =
+  | BoltsMissing
   | 'code-needed'
   | 'title-needed'
   | 'lubricant-needed'
@@ -40,6 +42,8 @@ export function procedureMissing(code: string, title: string, content: Procedure
   if (title.trim() === '') return 'title-needed';
   if (content.lubricantId === '') return 'lubricant-needed';
   if (content.method === 'tensioner' && !content.coverage) return 'coverage-needed';
+  const bolts = boltsMissing(content);
+  if (bolts) return bolts;
   const rises = passPercents.every((percent, index) => index === 0 || percent > (passPercents[index - 1] ?? 0));
   if (!rises || passPercents.at(-1) !== 100) return 'passes-rise';
   if (appliesTo.leastBolts > appliesTo.mostBolts) return 'bolts-order';

@@ -19,6 +19,7 @@ import { NumberField } from '../../ui/number-field.tsx';
 import { RadioCards } from '../../ui/radio-cards.tsx';
 import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
+import { BoltsFields } from './bolts-fields.tsx';
 import styles from './engineering.module.css';
 import { PolicyFields } from './policy-fields.tsx';
 import { readPercents } from './procedure-draft.ts';
@@ -149,6 +150,13 @@ export function ProcedureFields({ value, onChange, lubricants }: Props) {
           onChange={(relaxationPass) => set({ relaxationPass })}
         />
       </fieldset>
+      <BoltsFields
+        value={value.bolts}
+        onChange={(bolts) => {
+          const { bolts: _old, ...rest } = value;
+          onChange(bolts ? { ...rest, bolts } : rest);
+        }}
+      />
       <fieldset className={styles.group}>
         <legend className={styles.legend}>{text('applies-to')}</legend>
         <div className={styles.pair}>

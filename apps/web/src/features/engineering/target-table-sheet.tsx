@@ -12,6 +12,7 @@ import { KeyValues } from '../../ui/key-values.tsx';
 import { Link } from '../../ui/link.tsx';
 import { Table, type TableColumn } from '../../ui/table.tsx';
 import styles from './engineering.module.css';
+import { useBoltsWords } from './use-bolts-words.ts';
 
 interface Props {
   readonly table: TargetTablesAnswer['rows'][number];
@@ -22,6 +23,7 @@ export function TargetTableSheet({ table }: Props) {
   const text = useText('engineering');
   const trade = useTrade();
   const format = useFormat();
+  const boltsWords = useBoltsWords();
   const procedures = useQuery(proceduresQuery);
   const gaskets = useQuery(gasketDataQuery);
   const lubricants = useQuery(lubricantsQuery);
@@ -68,6 +70,7 @@ export function TargetTableSheet({ table }: Props) {
           },
           { name: text('method'), value: method && trade.word('method', method) },
           { name: text('grade'), value: content.boltGrade },
+          { name: text('bolts'), value: procedure && boltsWords(procedure.content.bolts) },
           { name: text('gasket-data'), value: gasket && `${gasket.name} · ${gasket.content.source}` },
           {
             name: text('lubricant'),

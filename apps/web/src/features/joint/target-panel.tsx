@@ -15,6 +15,7 @@ import { ComputedPlan } from '../engineering/computed-plan.tsx';
 import { approvedPayload, targetPreviewQuery } from '../engineering/target-preview.ts';
 import { TensioningPlan } from '../engineering/tensioning-plan.tsx';
 import styles from './joint.module.css';
+import { NotCheckedList } from './not-checked-list.tsx';
 import { isWorkable, jointState, stateOf } from './shown-make.ts';
 import { useLimitName } from './use-limit-name.ts';
 import { WindowChart } from './window-chart.tsx';
@@ -96,6 +97,7 @@ function TargetEvidence({ page, make, target }: { page: JointPage; make: MakeAns
   return (
     <>
       <KeyValues items={items.filter((item) => item.value !== '')} />
+      <NotCheckedList list={kept?.notChecked} />
       {plan?.way === 'computed-loads' && <ComputedPlan plan={plan} />}
       {kept?.tensioning && <TensioningPlan plan={kept.tensioning} />}
     </>

@@ -5,8 +5,9 @@ import { report } from './report.ts';
 import { shared } from './shared.ts';
 import { sheet } from './sheet.ts';
 import { tags } from './tags.ts';
+import { targetLimits } from './target-limits.ts';
 import { testSheet } from './test-sheet.ts';
 import { words } from './words.ts';
 
 /** Every word that is printed on the paper in English. */
-export const EN = { ...shared, ...sheet, words, handOut, tags, recordForm, testSheet, handOver, report };
+export const EN = { ...shared, ...sheet, words, targetLimits, handOut, tags, recordForm, testSheet, handOver, report };

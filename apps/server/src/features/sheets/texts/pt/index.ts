@@ -6,6 +6,7 @@ import { report } from './report.ts';
 import { shared } from './shared.ts';
 import { sheet } from './sheet.ts';
 import { tags } from './tags.ts';
+import { targetLimits } from './target-limits.ts';
 import { testSheet } from './test-sheet.ts';
 import { words } from './words.ts';
 
@@ -14,6 +15,7 @@ export const PT = {
   ...shared,
   ...sheet,
   words,
+  targetLimits,
   handOut,
   tags,
   recordForm,
