@@ -170,7 +170,7 @@ describe('the test sheet', () => {
     const text = await sheet();
     expect(text).not.toContain('NOT RELEASED');
     const { rows } = await shutdown.plant.db.query<{ tag: string; through: string; number: string }>(
-      `SELECT t.tag, c.valid_through::text AS through, c.certificate_number AS number FROM tool t
+      `SELECT t.tag, to_char(c.valid_through, 'FMDD Mon YYYY') AS through, c.certificate_number AS number FROM tool t
         JOIN calibration c USING (site_id, tool_id) WHERE t.tool_id = $1`,
       [shutdown.gaugeId],
     );
@@ -260,5 +260,12 @@ describe('the language of paper', () => {
     await shutdown.technician.agent.get(`${base()}/joints/${joint.jointId}/sheet.pdf?language=tlh`).expect(400);
     await shutdown.technician.agent.put('/api/v1/session/preferences').send({ language: 'nn' });
     expect(await textOf(`/joints/${joint.jointId}/sheet.pdf`)).toContain('JOINT SHEET');
+    await shutdown.technician.agent
+      .put('/api/v1/session/preferences')
+      .send({ language: 'es', units: 'US' })
+      .expect(200);
+    const text = await textOf(`/joints/${joint.jointId}/sheet.pdf`);
+    expect(text).toContain('HOJA DE UNIÓN');
+    expect(text).toMatch(/\d,\d+ in\b/);
   });
 });

@@ -10,3 +10,7 @@ export * from './reading-order.ts';
 export * from './reads/index.ts';
 export * from './session.ts';
 export * from './simulation.ts';
+export * from './writing/dates.ts';
+export * from './writing/figures.ts';
+export * from './writing/locale.ts';
+export * from './writing/quantities.ts';

@@ -1,8 +1,8 @@
+import type { QuantityName } from '@seatwell/contract';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { createFormatter, type FormatChoice } from './formatter.ts';
 import { inchFraction, threadName } from './fractions.ts';
-import type { QuantityName } from './quantities.ts';
 
 const shifts = [
   { name: 'Day', starts: '06:00', ends: '18:00' },

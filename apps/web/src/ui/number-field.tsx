@@ -1,5 +1,5 @@
+import { localeOf } from '@seatwell/contract';
 import { useEffect, useState } from 'react';
-import { localeOf } from '../format/locale.ts';
 import { parseNumber } from '../format/parse-number.ts';
 import { useLanguage, useText } from '../texts/text-provider.tsx';
 import { classNames } from './class-names.ts';

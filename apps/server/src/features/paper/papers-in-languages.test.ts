@@ -1,10 +1,12 @@
-import { LANGUAGES } from '@seatwell/contract';
+import { LANGUAGES, type Language } from '@seatwell/contract';
 import { describe, expect, test } from 'vitest';
 import { pdfFonts, pdfPages } from '../../../../../tests/api/support/pdf-text.ts';
 import { handOutPdf } from '../sheets/hand-out-pdf.ts';
 import { sheetContent } from '../sheets/sheet-content.ts';
 import { procedureOf, sourceOf } from '../sheets/sheet-for-tests.ts';
+import { paperFigures } from '../sheets/sheet-numbers.ts';
 import { sheetsPdf } from '../sheets/sheets-pdf.ts';
+import { fill } from '../sheets/texts/sheet-texts.ts';
 import { formContent } from './record-form/form-content.ts';
 import { formsPdf } from './record-form/forms-pdf.ts';
 import { tagContent } from './tags/tag-content.ts';
@@ -18,6 +20,65 @@ const textOn = (pdf: Buffer): string =>
     .map(({ text }) => text)
     .join(' ')
     .replaceAll(/[\u2066-\u2069]/g, '');
+
+const plain = (text: string): string => text.replaceAll(/[\u00a0\u202f]/g, ' ');
+/** The digits and words of a text, since shaped letters of Arabic and Devanagari cannot be read off a page. */
+const sheetIn = async (language: Language, units: 'SI' | 'US' = 'SI') =>
+  plain(textOn((await sheetsPdf([sheetContent(sourceOf(), language, units)], new Map())).bytes));
+
+describe('figures on paper', () => {
+  // Decimal marks of CLDR: a comma in Spanish and Portuguese, a point with the digits of wrenches and gauges elsewhere.
+  test.each<[Language, string, string]>([
+    ['en', '4.5 mm', 'K 0.16'],
+    ['es', '4,5 mm', 'K 0,16'],
+    ['pt', '4,5 mm', 'K 0,16'],
+    ['hi', '4.5 mm', 'K 0.16'],
+    ['ar', '4.5 mm', 'K 0.16'],
+  ])('in %s a gasket is %s thick and the nut factor %s', async (language, thickness, factor) => {
+    const text = await sheetIn(language);
+    expect(text).toContain(thickness);
+    expect(text).toContain(factor);
+    const foreign =
+      language === 'es' || language === 'pt' ? /\d\.\d+ (mm|kN|kip|ksi|MPa)\b/ : /\d,\d+ (mm|kN|kip|ksi|MPa)\b/;
+    expect(text).not.toMatch(foreign);
+  });
+
+  test.each<[Language, string]>([
+    ['en', '9 Mar 2027, 06:00'],
+    ['es', '9 mar 2027, 06:00'],
+    ['pt', '9 de mar. de 2027, 06:00'],
+  ])('in %s it was printed at %s', async (language, printed) => {
+    expect(await sheetIn(language)).toContain(printed);
+  });
+
+  test.each<Language>(['hi', 'ar'])(
+    'in %s the day, year and time of printing have the digits of gauges',
+    async (language) => {
+      const { version } = sheetContent(sourceOf(), language);
+      expect(version).toMatch(/9 \p{L}[\p{L}\p{M}]* 2027[,،] 06:00/u);
+      expect(await sheetIn(language)).toMatch(/\b2027\s*[,،]\s*06:00/);
+    },
+  );
+
+  test('no language tells thousands apart by a mark that is a decimal mark to another', () => {
+    for (const language of LANGUAGES) {
+      const { printed } = paperFigures(language, 'SI');
+      expect(plain(printed(1153))).toBe('1153');
+      expect(plain(printed(123_456))).toBe('123 456');
+    }
+  });
+
+  test('who sees US units on the screen reads them on paper; set values stand in both', async () => {
+    const text = await sheetIn('en', 'US');
+    for (const shown of ['0.18 in', '9.19 in', '290 psi', '248 °F', '370 N·m']) expect(text).toContain(shown);
+    expect(text).not.toContain('4.5 mm');
+    expect(await sheetIn('es', 'US')).toContain('0,18 in');
+  });
+
+  test('a number with decimals that nobody wrote in the language never reaches paper', () => {
+    expect(() => fill('K {factor}', { factor: 0.16 })).toThrow(/0\.16.*figures of the language/);
+  });
+});
 
 describe.each(LANGUAGES)('papers in %s', (language) => {
   test.each([

@@ -4,7 +4,7 @@ import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { z } from 'zod';
 import { inShutdown, type ReadParts, reading } from '../reading/reading.ts';
 import { loadSheetSources } from '../sheets/load-sources.ts';
-import { inLanguage, languageFor, originOf, pdfHeaders, printing } from '../sheets/paper-reply.ts';
+import { choiceFor, inLanguage, originOf, pdfHeaders, printing } from '../sheets/paper-reply.ts';
 import { handOverPdf } from './hand-over-list/hand-over-pdf.ts';
 import { loadHandOver } from './hand-over-list/load-hand-over.ts';
 import { formContent } from './record-form/form-content.ts';
@@ -32,11 +32,11 @@ export async function paperRoutes(instance: FastifyInstance, parts: ReadParts): 
     { schema: { tags, summary: 'the tag with stubs', params: ofJoint, querystring: ofMake }, config },
     async (request, reply) => {
       const read = await reading(parts, request, request.params);
-      const language = await languageFor(read.db, request, request.query.language);
+      const { language, units } = await choiceFor(read.db, request, request.query.language);
       const order = { origin: originOf(request), makeId: request.query.makeId };
       const sources = await loadSheetSources(read, [request.params.jointId], order);
       const { bytes } = await tagsPdf(
-        sources.map((source) => tagContent(source, language)),
+        sources.map((source) => tagContent(source, language, units)),
         CARDS,
         language,
       );
@@ -52,12 +52,13 @@ export async function paperRoutes(instance: FastifyInstance, parts: ReadParts): 
     },
     async (request, reply) => {
       const read = await reading(parts, request, request.params);
-      const language = await languageFor(read.db, request, request.query.language);
+      const { language, units } = await choiceFor(read.db, request, request.query.language);
       const order = { origin: originOf(request), makeId: request.query.makeId };
       const sources = await loadSheetSources(read, [request.params.jointId], order);
       const { bytes } = await formsPdf(
-        sources.map((source) => formContent(source, language)),
+        sources.map((source) => formContent(source, language, units)),
         language,
+        units,
       );
       return reply.headers(pdfHeaders(`${sources[0]?.joint.tag}-form`)).send(bytes);
     },
@@ -76,10 +77,10 @@ export async function paperRoutes(instance: FastifyInstance, parts: ReadParts): 
     },
     async (request, reply) => {
       const read = await reading(parts, request, request.params);
-      const language = await languageFor(read.db, request, request.query.language);
+      const { language, units } = await choiceFor(read.db, request, request.query.language);
       const volume_m3 = request.query.volume_m3 ?? null;
       const source = await loadTestSheet(read, request.params.packId, { origin: originOf(request), volume_m3 });
-      const { bytes } = await testSheetPdf(source, language);
+      const { bytes } = await testSheetPdf(source, language, units);
       return reply.headers(pdfHeaders(source.pack.number)).send(bytes);
     },
   );
@@ -97,7 +98,7 @@ export async function paperRoutes(instance: FastifyInstance, parts: ReadParts): 
     },
     async (request, reply) => {
       const read = await reading(parts, request, request.params);
-      const language = await languageFor(read.db, request, request.query.language);
+      const { language } = await choiceFor(read.db, request, request.query.language);
       const source = await loadHandOver(read, request.params.systemId, originOf(request));
       const { bytes } = await handOverPdf(source, language);
       return reply.headers(pdfHeaders(source.system.code)).send(bytes);
@@ -109,7 +110,7 @@ export async function paperRoutes(instance: FastifyInstance, parts: ReadParts): 
     { schema: { tags, summary: 'progress on one page', params: inShutdown, querystring: inLanguage }, config },
     async (request, reply) => {
       const read = await reading(parts, request, request.params);
-      const language = await languageFor(read.db, request, request.query.language);
+      const { language } = await choiceFor(read.db, request, request.query.language);
       const { bytes } = await reportPdf(await loadReport(read, originOf(request)), language);
       return reply.headers(pdfHeaders('report')).send(bytes);
     },

@@ -1,6 +1,5 @@
 import { type ComputedPass, computedPasses } from '@seatwell/workflow';
 import { withheld } from './sheet-banners.ts';
-import { printed } from './sheet-numbers.ts';
 import type { SequenceLine, SheetSequence } from './sheet-sequence.ts';
 import type { SheetSource } from './sheet-source.ts';
 import { fill, type SheetTexts } from './texts/sheet-texts.ts';
@@ -22,7 +21,7 @@ export function computedRows(source: SheetSource, texts: SheetTexts): readonly C
   return passes.flatMap(({ level_percent, setValues_Nm }, index) =>
     [...setValues_Nm].reverse().map((torque_Nm) => ({
       name: String(index + 1),
-      percent: printed(Math.round(level_percent)),
+      percent: texts.figures.plain(Math.round(level_percent)),
       torque_Nm,
     })),
   );
@@ -59,7 +58,10 @@ export function computedLines(
   const lines = passes.flatMap((pass, index) =>
     runsOf(pass).map(({ setValue, bolts }) => ({
       heading: clear
-        ? fill(texts.sequence.computed, { pass: index + 1, value: printed(pass.setValues_Nm[setValue] ?? 0) })
+        ? fill(texts.sequence.computed, {
+            pass: index + 1,
+            value: texts.figures.printed(pass.setValues_Nm[setValue] ?? 0),
+          })
         : fill(texts.sequence.passes, { list: index + 1 }),
       fours: fours(bolts),
       numbers: true,

@@ -62,10 +62,12 @@ export function handOutContent(source: HandOutSource, language: PaperLanguage = 
     numbering: words.numbering[content.numbering],
     how: `${words.pattern[content.pattern]} · ${fill(facts.toolsAtOnce, { method: words.method[content.method], tools: content.tools })}`,
     lubricant: lubricant
-      ? `${lubricant.name} · ${fill(facts.nutFactorLine, { factor: lubricant.nutFactor, source: lubricant.source })}`
+      ? `${lubricant.name} · ${fill(facts.nutFactorLine, { factor: texts.figures.plain(lubricant.nutFactor), source: lubricant.source })}`
       : texts.notEntered,
     passes: [
-      ...content.passPercents.map((percent, index) => fill(handOut.passLine, { number: index + 1, percent })),
+      ...content.passPercents.map((percent, index) =>
+        fill(handOut.passLine, { number: index + 1, percent: texts.figures.plain(percent) }),
+      ),
       ...(content.finalRound ? [handOut.finalLine] : []),
       content.relaxationPass ? handOut.relaxationLine : handOut.noRelaxationLine,
     ],
@@ -91,7 +93,10 @@ export function handOutContent(source: HandOutSource, language: PaperLanguage = 
 /** Points of the lowest load that the picture must differ by to be called a difference: the band of gasket data. */
 const EQUAL_WITHIN = 10;
 
-function skippedContent(pattern: SkippedPattern | null, { handOut, words }: SheetTexts): SkippedContent | null {
+function skippedContent(
+  pattern: SkippedPattern | null,
+  { figures, handOut, words }: SheetTexts,
+): SkippedContent | null {
   if (!pattern) return null;
   const { standard, size, rating, family, boltStress_MPa, skipped, kept } = pattern;
   const lowest = (loads: readonly number[]) => Math.min(...loads);
@@ -108,7 +113,7 @@ function skippedContent(pattern: SkippedPattern | null, { handOut, words }: Shee
       size: size.replace(/^([A-Z]+)(?=\d)/, '$1 '),
       rating: rating.replace(/^(PN)(?=\d)/, '$1 ').replace(/^(?=\d)/, 'class '),
       family: words.family[family as keyof typeof words.family] ?? family,
-      stress: boltStress_MPa,
+      stress: figures.printed(boltStress_MPa),
     }),
   };
 }

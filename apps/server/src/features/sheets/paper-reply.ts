@@ -3,6 +3,7 @@ import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
 import type { Database } from '../../platform/database/pool.ts';
 import { requireActor } from '../../platform/sign-in/plugin.ts';
+import type { PaperUnits } from './sheet-numbers.ts';
 import { type PaperLanguage, paperLanguage } from './texts/sheet-texts.ts';
 
 /** The action that every paper takes. */
@@ -23,18 +24,27 @@ export const pdfHeaders = (name: string) => ({
   'cache-control': 'private, no-store',
 });
 
-/** The language asked for, else the one that the user has chosen on the screen, else English. */
-export async function languageFor(
+/** In which language and units somebody prints. */
+export interface PaperChoice {
+  readonly language: PaperLanguage;
+  readonly units: PaperUnits;
+}
+
+/**
+ * The language asked for, else the one that the user has chosen on the screen, else English; and the units that the
+ * user sees on the screen, else those of the site.
+ */
+export async function choiceFor(
   db: Database,
   request: FastifyRequest,
   asked: PaperLanguage | undefined,
-): Promise<PaperLanguage> {
-  if (asked) return paperLanguage(asked);
+): Promise<PaperChoice> {
   const { siteId, accountId } = requireActor(request);
-  const { rows } = await db.query<{ language: string | null }>({
-    name: 'paper-language',
-    text: `SELECT preferences->>'language' AS language FROM account WHERE site_id = $1 AND account_id = $2`,
+  const { rows } = await db.query<{ language: string | null; units: PaperUnits }>({
+    name: 'paper-choice',
+    text: `SELECT a.preferences->>'language' AS language, coalesce(a.preferences->>'units', s.units) AS units
+           FROM account a JOIN site s ON s.site_id = a.site_id WHERE a.site_id = $1 AND a.account_id = $2`,
     values: [siteId, accountId],
   });
-  return paperLanguage(rows[0]?.language);
+  return { language: paperLanguage(asked ?? rows[0]?.language), units: rows[0]?.units ?? 'SI' };
 }

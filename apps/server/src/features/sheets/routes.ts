@@ -12,7 +12,7 @@ import { chosenPump } from './chosen-pump.ts';
 import { handOutPdf } from './hand-out-pdf.ts';
 import { loadHandOut } from './load-hand-out.ts';
 import { loadPhotos, loadSheetSources } from './load-sources.ts';
-import { inLanguage, languageFor, originOf, pdfHeaders, printing } from './paper-reply.ts';
+import { choiceFor, inLanguage, originOf, pdfHeaders, printing } from './paper-reply.ts';
 import { sheetContent } from './sheet-content.ts';
 import { PAPERS_OF_JOINTS, SHEETS_JOB, type SheetsJobInput } from './sheets-job.ts';
 import { sheetsPdf } from './sheets-pdf.ts';
@@ -41,13 +41,13 @@ export async function sheetRoutes(instance: FastifyInstance, parts: ReadParts): 
       const { makeId, toolId, gaugeId } = request.query;
       if ((toolId === undefined) !== (gaugeId === undefined))
         throw new Problem('bad-input', 'Pump pressures need both the tool and the gauge that is read. Name both.');
-      const language = await languageFor(read.db, request, request.query.language);
+      const { language, units } = await choiceFor(read.db, request, request.query.language);
       const pump = toolId && gaugeId ? await chosenPump(read, toolId, gaugeId) : null;
       const order = { origin: originOf(request), makeId, pump };
       const sources = await loadSheetSources(read, [request.params.jointId], order);
       const photos = await loadPhotos(read, sources);
       const { bytes } = await sheetsPdf(
-        sources.map((source) => sheetContent(source, language)),
+        sources.map((source) => sheetContent(source, language, units)),
         photos,
       );
       return reply.headers(pdfHeaders(sources[0]?.joint.tag ?? 'sheet')).send(bytes);
@@ -83,9 +83,9 @@ export async function sheetRoutes(instance: FastifyInstance, parts: ReadParts): 
         [siteId, shutdownId, jointIds],
       );
       if (rows[0]) throw new Problem('not-found', `This shutdown has no joint ${rows[0].unknown}.`);
-      const language = await languageFor(db, request, request.body.language);
+      const { language, units } = await choiceFor(db, request, request.body.language);
       const origin = originOf(request);
-      const input: SheetsJobInput = { shutdownId, jointIds, origin, askedAt: now, paper, language, geometry };
+      const input: SheetsJobInput = { shutdownId, jointIds, origin, askedAt: now, paper, language, units, geometry };
       const jobId = await startJob(db, {
         siteId,
         jobId: uuidv7(),
@@ -112,7 +112,7 @@ export async function sheetRoutes(instance: FastifyInstance, parts: ReadParts): 
     },
     async (request, reply) => {
       const site = siteReading(parts, request);
-      const language = await languageFor(site.db, request, request.query.language);
+      const { language } = await choiceFor(site.db, request, request.query.language);
       const source = await loadHandOut(site, request.params, request.query.bolts);
       const { bytes } = await handOutPdf(source, language);
       return reply.headers(pdfHeaders(`${source.procedure.code}-${source.procedure.revision}`)).send(bytes);

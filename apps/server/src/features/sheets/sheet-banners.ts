@@ -1,5 +1,4 @@
 import { type Flag, overtakenBy, temporaryFittingOf } from '@seatwell/workflow';
-import { localTime } from './sheet-numbers.ts';
 import type { SheetSource } from './sheet-source.ts';
 import { type BannerCode, fill, type SheetTexts } from './texts/sheet-texts.ts';
 
@@ -38,7 +37,7 @@ function partTight(source: SheetSource, texts: SheetTexts): string {
   return fill(texts.banners['part-tight'].text, {
     pass: left?.pass ?? make.nextPass,
     who: left?.leftBy.map((id) => names[id] ?? texts.someone).join(', ') || texts.someone,
-    at: left ? localTime(left.leftAt, timeZone) : texts.none,
+    at: left ? texts.figures.localTime(left.leftAt, timeZone) : texts.none,
     restart: left?.restartPass ?? make.nextPass,
     why: left?.why ?? texts.noReason,
   });

@@ -2,7 +2,6 @@ import { CalcRefusal, faceLimits, findGasketDimensions, SHAFT_MOVEMENT_LIMIT_MM 
 import type { Payload } from '@seatwell/contract';
 import { alignmentLimits, demandedLevel, gasketOf } from '@seatwell/workflow';
 import { gasketsOf } from './sheet-facts.ts';
-import { dimension } from './sheet-numbers.ts';
 import type { PlanContent } from './sheet-plan.ts';
 import type { SheetSource } from './sheet-source.ts';
 import { relaxationWanted } from './sheet-target.ts';
@@ -21,7 +20,7 @@ export interface SheetBoxes {
 }
 
 /** Flatness that the faces must keep for this gasket; null where its seating width is not known. */
-function flatness({ joint, make }: SheetSource): { text: string; source: string } | null {
+function flatness({ joint, make }: SheetSource, { figures }: SheetTexts): { text: string; source: string } | null {
   const gasket = gasketOf(joint, make);
   const { standard, size, rating } = joint.specification.flange;
   try {
@@ -30,7 +29,7 @@ function flatness({ joint, make }: SheetSource): { text: string; source: string 
     if (!contact) return null;
     const seatingWidth_mm = ((contact.contactOutside_mm ?? 0) - (contact.contactInside_mm ?? 0)) / 2;
     const limits = faceLimits({ gasketFamily: gasket.family, seatingWidth_mm });
-    return { text: `${dimension(limits.flatness_mm)} mm`, source: limits.source };
+    return { text: figures.gap(limits.flatness_mm), source: limits.source };
   } catch (error) {
     if (error instanceof CalcRefusal) return null;
     throw error;
@@ -47,20 +46,21 @@ function gapPlaces({ bolts }: PlanContent, boxes: SheetTexts['boxes']): readonly
 }
 
 /** Alignment readings with their limits; a machine nozzle has its own, tighter ones. */
-export function sheetBoxes(source: SheetSource, plan: PlanContent, { boxes }: SheetTexts): SheetBoxes {
+export function sheetBoxes(source: SheetSource, plan: PlanContent, texts: SheetTexts): SheetBoxes {
+  const { boxes, figures } = texts;
   const { joint, make, settings } = source;
   const nozzle = joint.kind === 'machine-nozzle';
   const alignment = { parallelism_mm: 0, offset_mm: 0, rotation_mm: 0, pullIn_percent: 0, gaps_mm: [] };
   const limits = alignmentLimits({ alignment } as unknown as Payload<'nipped-up'>, { joint, make, settings });
   const [parallelism, offset, rotation, pullIn] = limits.map(({ limit }) => limit);
   const outsideKnown = gasketOf(joint, make).contactOutside_mm !== null;
-  const flat = flatness(source);
-  const mm = (value: number | undefined) => (value === undefined ? '' : `${dimension(value)} mm`);
+  const flat = flatness(source, texts);
+  const mm = (value: number | undefined) => (value === undefined ? '' : figures.gap(value));
   const readings: ReadingBox[] = [
     { name: boxes.parallelism, limit: nozzle && !outsideKnown ? boxes.unknownOutside : mm(parallelism) },
     { name: boxes.offset, limit: mm(offset) },
     { name: boxes.rotation, limit: mm(rotation) },
-    { name: boxes.pullIn, limit: pullIn === undefined ? '' : `${dimension(pullIn)} ${boxes.pullInUnit}` },
+    { name: boxes.pullIn, limit: pullIn === undefined ? '' : `${figures.plain(pullIn)} ${boxes.pullInUnit}` },
   ];
   if (flat) readings.push({ name: boxes.flatness, limit: flat.text });
   if (nozzle) readings.push({ name: boxes.shaft, limit: mm(SHAFT_MOVEMENT_LIMIT_MM) });

@@ -192,7 +192,7 @@ describe('what must be read first', () => {
       ({ code }) => code === 'part-tight',
     );
     expect(banner?.text).toBe(
-      'Left in pass 2 by Theo, 2027-03-09 04:40. Restart pass 2 from its first bolt. Left because: gas alarm.',
+      'Left in pass 2 by Theo, 9 Mar 2027, 04:40. Restart pass 2 from its first bolt. Left because: gas alarm.',
     );
   });
 

@@ -3,7 +3,7 @@ import { computedLines, computedNotes } from './computed-passes.ts';
 import { type SheetBanner, sheetBanners, withheld } from './sheet-banners.ts';
 import { type SheetBoxes, sheetBoxes, signOffSteps } from './sheet-boxes.ts';
 import { boltingFacts, flangeFacts, placeFacts, procedureFacts, type SheetSection } from './sheet-facts.ts';
-import { localTime } from './sheet-numbers.ts';
+import type { PaperUnits } from './sheet-numbers.ts';
 import { type PlanContent, planContent } from './sheet-plan.ts';
 import { type SequenceLine, sequenceFor } from './sheet-sequence.ts';
 import type { SheetSource } from './sheet-source.ts';
@@ -14,6 +14,7 @@ import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from './texts/s
 /** A joint sheet as it will be printed: words and numbers, no layout. Equal content gives equal bytes. */
 export interface SheetContent {
   readonly language: PaperLanguage;
+  readonly units: PaperUnits;
   /** ISO instant of the latest record: the date of the document, since the clock would change its bytes */
   readonly recordedAt: string;
   readonly tag: string;
@@ -44,14 +45,15 @@ export interface SheetContent {
 const EPOCH = '2000-01-01T00:00:00.000Z';
 const ELASTOMER_BOUND = ['fibre-sheet', 'elastomer'];
 
-function passNotes(source: SheetSource, { passes }: SheetTexts): string[] {
+function passNotes(source: SheetSource, { passes, figures }: SheetTexts): string[] {
   const { joint, make, procedure, settings, pump } = source;
   const notes: string[] = [];
   if (procedure?.content.finalRound) notes.push(passes.finalNote);
   if (joint.specification.hotExposed && ELASTOMER_BOUND.includes(gasketOf(joint, make).family))
     notes.push(passes.neverHot);
   else if (relaxationWanted(source)) {
-    const { relaxationPassAfter_h: after, relaxationPassOverdue_h: overdue } = settings;
+    const after = figures.plain(settings.relaxationPassAfter_h);
+    const overdue = figures.plain(settings.relaxationPassOverdue_h);
     notes.push(fill(passes.relaxationNote, { after, overdue }));
   } else notes.push(passes.noRelaxation);
   const method = procedure?.content.method;
@@ -69,8 +71,12 @@ const photoOf = ({ photo }: SheetSource, { facts }: SheetTexts): SheetContent['p
   photo === null ? null : { hash: photo.hash, caption: facts[PHOTO_WORDS[photo.of]] };
 
 /** What a joint sheet says, from the record as it stands. Pure: the same source gives the same sheet. */
-export function sheetContent(source: SheetSource, language: PaperLanguage = 'en'): SheetContent {
-  const texts = sheetTexts(language);
+export function sheetContent(
+  source: SheetSource,
+  language: PaperLanguage = 'en',
+  units: PaperUnits = 'SI',
+): SheetContent {
+  const texts = sheetTexts(language, units);
   const { joint, make, procedure, timeZone } = source;
   const relaxation = relaxationWanted(source);
   const found =
@@ -82,14 +88,19 @@ export function sheetContent(source: SheetSource, language: PaperLanguage = 'en'
   const method = procedure?.content.method;
   return {
     language,
+    units,
     recordedAt,
     tag: joint.tag,
     stage: make.stage,
     stageWord: texts.words.stage[make.stage],
     kind: texts.words.kind[joint.kind],
     place: `${source.site} · ${source.shutdown}`,
-    version: fill(texts.version, { version: joint.version, printed: localTime(source.printedAt, timeZone) }),
-    recorded: recordedAt === EPOCH ? '' : fill(texts.lastRecorded, { at: localTime(recordedAt, timeZone) }),
+    version: fill(texts.version, {
+      version: joint.version,
+      printed: texts.figures.localTime(source.printedAt, timeZone),
+    }),
+    recorded:
+      recordedAt === EPOCH ? '' : fill(texts.lastRecorded, { at: texts.figures.localTime(recordedAt, timeZone) }),
     address: source.address,
     valid: withheld(source) === null,
     banners: sheetBanners(source, texts, refused),

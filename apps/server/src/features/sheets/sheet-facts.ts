@@ -1,5 +1,4 @@
 import { demandedLevel, facesOf, gasketOf } from '@seatwell/workflow';
-import { dimension, printed } from './sheet-numbers.ts';
 import type { SheetSource } from './sheet-source.ts';
 import { socketText, studLengthOf } from './stud-facts.ts';
 import { fill, type SheetTexts } from './texts/sheet-texts.ts';
@@ -24,7 +23,7 @@ const strong = (label: string, value: string): SheetRow => ({ label, value, stro
 export const gasketsOf = ({ joint, make }: SheetSource): number => facesOf(joint, make) / 2;
 
 /** Where the joint is and what this make is for. */
-export function placeFacts(source: SheetSource, { facts, words, notEntered }: SheetTexts): SheetSection {
+export function placeFacts(source: SheetSource, { facts, figures, words, notEntered }: SheetTexts): SheetSection {
   const { joint, make, settings } = source;
   const { line, location, drawing, item } = joint.whereabouts;
   const level = demandedLevel(joint, make, settings);
@@ -33,8 +32,8 @@ export function placeFacts(source: SheetSource, { facts, words, notEntered }: Sh
   const { medium, pressure_MPa, temperature_C } = joint.specification.service;
   const service = [
     medium,
-    pressure_MPa === null ? null : `${dimension(pressure_MPa * 10)} bar`,
-    temperature_C === null ? null : `${dimension(temperature_C)} °C`,
+    pressure_MPa === null ? null : figures.pressure(pressure_MPa),
+    temperature_C === null ? null : figures.temperature(temperature_C),
   ].filter((part) => part !== null);
   return {
     title: facts.joint,
@@ -66,14 +65,14 @@ export function placeFacts(source: SheetSource, { facts, words, notEntered }: Sh
 }
 
 /** Flange, stack and gasket with what must be read off it. */
-export function flangeFacts(source: SheetSource, { facts, words }: SheetTexts): SheetSection {
+export function flangeFacts(source: SheetSource, { facts, figures, words }: SheetTexts): SheetSection {
   const { joint, make } = source;
   const { flange, clampedParts } = joint.specification;
   const gasket = gasketOf(joint, make);
   const parts = make.clampedParts ?? clampedParts;
   const values = { standard: words.standard[flange.standard], size: flange.size, rating: flange.rating };
   const stack = parts.map(({ kind, thickness_mm, note }) =>
-    [words.part[kind], thickness_mm === null ? null : `${dimension(thickness_mm)} mm`, note]
+    [words.part[kind], thickness_mm === null ? null : figures.length(thickness_mm), note]
       .filter((part) => part !== null)
       .join(' '),
   );
@@ -93,10 +92,10 @@ export function flangeFacts(source: SheetSource, { facts, words }: SheetTexts): 
       ...row(
         facts.gasketSize,
         inside !== null && outside !== null
-          ? fill(facts.gasketSizeLine, { inside: dimension(inside), outside: dimension(outside) })
+          ? fill(facts.gasketSizeLine, { inside: figures.length(inside), outside: figures.length(outside) })
           : null,
       ),
-      ...row(facts.gasketThickness, gasket.thickness_mm === null ? null : `${dimension(gasket.thickness_mm)} mm`),
+      ...row(facts.gasketThickness, gasket.thickness_mm === null ? null : figures.length(gasket.thickness_mm)),
       { label: facts.marking, value: fill(facts.markingLine, { wanted: wanted.join(' · ') }), write: true },
       { label: facts.batch, value: '', write: true },
       { label: facts.faces, value: fill(facts.facesLine, { count: facesOf(joint, make) }) },
@@ -106,7 +105,7 @@ export function flangeFacts(source: SheetSource, { facts, words }: SheetTexts): 
 
 /** Studs, nuts, socket, lubricant. */
 export function boltingFacts(source: SheetSource, texts: SheetTexts): SheetSection {
-  const { facts, notEntered } = texts;
+  const { facts, figures, notEntered } = texts;
   const { joint, make, lubricant } = source;
   const { bolting, specification } = joint;
   if (!bolting) return { title: facts.boltingSection, rows: [strong(facts.studs, notEntered)] };
@@ -120,7 +119,7 @@ export function boltingFacts(source: SheetSource, texts: SheetTexts): SheetSecti
     make.target?.basis === 'makers-torque'
       ? facts.nutFactorMaker
       : lubricant
-        ? fill(facts.nutFactorLine, { factor: lubricant.nutFactor, source: lubricant.source })
+        ? fill(facts.nutFactorLine, { factor: figures.plain(lubricant.nutFactor), source: lubricant.source })
         : notEntered;
   return {
     title: facts.boltingSection,
@@ -130,7 +129,7 @@ export function boltingFacts(source: SheetSource, texts: SheetTexts): SheetSecti
         fill(facts.studsLine, {
           count: bolting.count,
           thread: bolting.thread,
-          length: length_mm === null ? '?' : `${printed(length_mm)} mm`,
+          length: length_mm === null ? '?' : figures.studLength(length_mm),
         }),
       ),
       { label: '', value: facts[from] },

@@ -3,7 +3,6 @@ import { relaxationDemanded, type TargetEvidence } from '@seatwell/workflow';
 import { computedRows } from './computed-passes.ts';
 import { withheld } from './sheet-banners.ts';
 import type { SheetRow, SheetSection } from './sheet-facts.ts';
-import { footPounds, printed } from './sheet-numbers.ts';
 import type { SheetSequence } from './sheet-sequence.ts';
 import type { SheetSource } from './sheet-source.ts';
 import { tensionedRows } from './tensioned-passes.ts';
@@ -27,6 +26,7 @@ type Window = NonNullable<SheetSource['window']>;
 
 function windowRows(window: Window | null, insideWindow: boolean, texts: SheetTexts): SheetRow[] {
   const { target } = texts;
+  const { printed } = texts.figures;
   const bounding = (limits: Window['lower']) => limits.filter(({ advisory }) => !advisory);
   const low = bounding(window?.lower ?? []).reduce<Window['lower'][number] | null>(
     (most, each) => (most && most.boltStress_MPa >= each.boltStress_MPa ? most : each),
@@ -84,6 +84,7 @@ export function targetFacts(source: SheetSource, texts: SheetTexts): SheetSectio
   const approved = make.target;
   if (!approved || withheld(source) !== null) return null;
   const { target, words } = texts;
+  const { printed, footPounds } = texts.figures;
   const rows: SheetRow[] = [{ label: target.basis, value: target.bases[approved.basis] }];
   if (approved.torque_Nm !== null) {
     const value = { Nm: printed(approved.torque_Nm), ftlbf: footPounds(approved.torque_Nm) };
@@ -118,7 +119,12 @@ export function targetFacts(source: SheetSource, texts: SheetTexts): SheetSectio
   return { title: target.title, rows };
 }
 
-function pumpText(source: SheetSource, torque_Nm: number | null, pressure_MPa: number | null): string {
+function pumpText(
+  source: SheetSource,
+  torque_Nm: number | null,
+  pressure_MPa: number | null,
+  { figures: { printed } }: SheetTexts,
+): string {
   const bar = (MPa: number) => `${printed(MPa * 10)} bar / ${printed(convert('pressure', MPa, 'MPa', 'psi'))} psi`;
   if (pressure_MPa !== null) return bar(pressure_MPa);
   const { pump } = source;
@@ -140,6 +146,7 @@ export const relaxationWanted = ({ joint, make, settings }: SheetSource): boolea
 /** Every pass with its set value; the values are dashes where they are withheld. */
 export function sheetPasses(source: SheetSource, sequence: SheetSequence | null, texts: SheetTexts): SheetPass[] {
   const { make, procedure } = source;
+  const { printed, footPounds, plain } = texts.figures;
   const clear = withheld(source) === null;
   const percents = sequence?.passes.map(({ percent }) => percent) ?? procedure?.content.passPercents ?? [];
   const setRow = (name: string, percent: string, torque_Nm: number | null, pressure_MPa: number | null): SheetPass => ({
@@ -147,14 +154,14 @@ export function sheetPasses(source: SheetSource, sequence: SheetSequence | null,
     percent,
     torque_Nm: torque_Nm === null ? texts.none : printed(torque_Nm),
     torque_ftlbf: torque_Nm === null ? texts.none : footPounds(torque_Nm),
-    pump: clear ? pumpText(source, torque_Nm, pressure_MPa) : texts.none,
+    pump: clear ? pumpText(source, torque_Nm, pressure_MPa, texts) : texts.none,
   });
   const rowOf = (name: string, percent: number): SheetPass => {
     const set = clear ? make.target?.passes.find((pass) => pass.percent === percent) : undefined;
-    return setRow(name, String(percent), set?.torque_Nm ?? null, set?.pressure_MPa ?? null);
+    return setRow(name, plain(percent), set?.torque_Nm ?? null, set?.pressure_MPa ?? null);
   };
   const computed = computedRows(source, texts);
-  const tensioned = tensionedRows(source);
+  const tensioned = tensionedRows(source, texts);
   const rows = tensioned
     ? tensioned.map(({ name, percent, pressure_MPa }) => setRow(name, percent, null, pressure_MPa))
     : computed

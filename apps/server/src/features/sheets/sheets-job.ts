@@ -12,6 +12,7 @@ import { loadShutdown } from '../shutdowns/load-shutdown.ts';
 import { joinPdfsTo } from './join-pdfs.ts';
 import { loadPhotos, loadSheetSources, type SheetReading } from './load-sources.ts';
 import { sheetContent } from './sheet-content.ts';
+import type { PaperUnits } from './sheet-numbers.ts';
 import type { SheetSource } from './sheet-source.ts';
 import { sheetsPdf } from './sheets-pdf.ts';
 import type { PaperLanguage } from './texts/sheet-texts.ts';
@@ -34,6 +35,7 @@ export interface SheetsJobInput {
   readonly askedAt: string;
   readonly paper: PaperOfJoints;
   readonly language: PaperLanguage;
+  readonly units: PaperUnits;
   readonly geometry: TagGeometry;
 }
 
@@ -50,6 +52,7 @@ export interface SheetsFile {
 interface Setting {
   readonly reading: SheetReading;
   readonly language: PaperLanguage;
+  readonly units: PaperUnits;
   readonly geometry: TagGeometry;
 }
 
@@ -66,14 +69,14 @@ async function each<T>(sources: readonly SheetSource[], content: (source: SheetS
 const PAPERS: Readonly<
   Record<PaperOfJoints, (sources: readonly SheetSource[], setting: Setting) => Promise<TypesetPdf>>
 > = {
-  sheet: async (sources, { reading, language }) => {
-    const contents = await each(sources, (source) => sheetContent(source, language));
+  sheet: async (sources, { reading, language, units }) => {
+    const contents = await each(sources, (source) => sheetContent(source, language, units));
     return sheetsPdf(contents, await loadPhotos(reading, sources), 'batch');
   },
-  tag: async (sources, { geometry, language }) =>
-    tagsPdf(await each(sources, (source) => tagContent(source, language)), geometry, language),
-  'record-form': async (sources, { language }) =>
-    formsPdf(await each(sources, (source) => formContent(source, language)), language),
+  tag: async (sources, { geometry, language, units }) =>
+    tagsPdf(await each(sources, (source) => tagContent(source, language, units)), geometry, language),
+  'record-form': async (sources, { language, units }) =>
+    formsPdf(await each(sources, (source) => formContent(source, language, units)), language, units),
 };
 
 /** Where one file ends and the next begins; tags fill their sheets, the first of which may have labels missing. */
@@ -95,8 +98,14 @@ export const sheetsJob =
   ({ db }: RecordingParts): JobWork =>
   async ({ siteId, input, progress }): Promise<{ file: SheetsFile }> => {
     // A job that waited through an upgrade knows of sheets in English only.
-    const order = { paper: 'sheet', language: 'en', geometry: CARDS, ...(input as object) } as SheetsJobInput;
-    const { shutdownId, jointIds, origin, askedAt, paper, language, geometry } = order;
+    const order = {
+      paper: 'sheet',
+      language: 'en',
+      units: 'SI',
+      geometry: CARDS,
+      ...(input as object),
+    } as SheetsJobInput;
+    const { shutdownId, jointIds, origin, askedAt, paper, language, units, geometry } = order;
     if (jointIds.length === 0) throw new Problem('bad-input', 'Choose at least one joint to print.');
     const shutdown = await loadShutdown(db, siteId, shutdownId);
     const reading: SheetReading = { db, siteId, shutdown, shutdownId, now: askedAt };
@@ -104,7 +113,7 @@ export const sheetsJob =
     async function* printed(): AsyncGenerator<Buffer> {
       for (const { jointIds: some, first } of slicesOf(jointIds, paper, geometry)) {
         const sources = await loadSheetSources(reading, some, { origin });
-        const { bytes } = await PAPERS[paper](sources, { reading, language, geometry: { ...geometry, first } });
+        const { bytes } = await PAPERS[paper](sources, { reading, language, units, geometry: { ...geometry, first } });
         tags.push(...sources.map(({ joint }) => joint.tag));
         await progress(tags.length);
         yield bytes;

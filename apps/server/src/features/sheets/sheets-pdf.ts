@@ -2,7 +2,7 @@ import { drawingPalettes, stageGlyphSvg } from '@seatwell/workflow';
 import { qrSvg } from './qr-svg.ts';
 import type { SheetContent } from './sheet-content.ts';
 import { planSvg } from './sheet-plan.ts';
-import { fill, type PaperLanguage, sheetTexts } from './texts/sheet-texts.ts';
+import { fill, sheetTexts } from './texts/sheet-texts.ts';
 import { documentData } from './typesetting/document-data.ts';
 import { SHEET_TEMPLATE } from './typesetting/sheet-template.ts';
 import { type Typescript, type TypesetPdf, typeset } from './typesetting/typesetter.ts';
@@ -37,8 +37,8 @@ async function setSheet(content: SheetContent, photos: Photos) {
 }
 
 /** Words of the template that no sheet has of its own. */
-function labels(language: PaperLanguage) {
-  const texts = sheetTexts(language);
+function labels({ language, units }: SheetContent) {
+  const texts = sheetTexts(language, units);
   const { product, title, page, passes, sequence, boxes, signOff, stop, safety } = texts;
   const stopText = fill(stop.text, { who: stop.who });
   return {
@@ -47,7 +47,7 @@ function labels(language: PaperLanguage) {
     page,
     passes,
     sequence,
-    boxes,
+    boxes: { ...boxes, gaps: fill(boxes.gaps, { unit: texts.figures.gapUnit }) },
     signOff,
     stop,
     safety,
@@ -79,7 +79,7 @@ export async function sheetsDocument(
     template: SHEET_TEMPLATE,
     data: documentData(first.language, latest, {
       title: contents.length === 1 ? first.tag : `${first.tag} – ${contents.at(-1)?.tag}`,
-      labels: labels(first.language),
+      labels: labels(first),
       sheets,
     }),
     pictures: [...used].map((hash) => ({ path: photoPath(hash), bytes: photos.get(hash) ?? new Uint8Array() })),

@@ -1,6 +1,5 @@
 import { CalcRefusal, findFlange, findNut, inchFraction, studLength } from '@seatwell/calc';
 import type { BoltingSpecification, ClampedPart, FlangeSpecification } from '@seatwell/contract';
-import { dimension } from './sheet-numbers.ts';
 import { fill, type SheetTexts } from './texts/sheet-texts.ts';
 
 export interface StudLengthFound {
@@ -52,10 +51,10 @@ export function studLengthOf(
 }
 
 /** The socket that fits the nut, in millimetres and the inch fraction where the nut is an inch one. */
-export function socketText(thread: string, { facts, words }: SheetTexts): string {
+export function socketText(thread: string, { facts, figures, words }: SheetTexts): string {
   const nut = refusedAsNull(() => findNut({ thread }));
   if (!nut) return facts.socketUnknown;
-  const values = { mm: dimension(nut.acrossFlats_mm), series: words.nut[nut.series] };
+  const values = { mm: figures.dimension(nut.acrossFlats_mm), series: words.nut[nut.series] };
   const sixteenths = (nut.acrossFlats_mm / 25.4) * 16;
   const inches = Math.round(sixteenths) / 16;
   // Tables in millimetres are rounded to a hundredth or a tenth.

@@ -1,7 +1,6 @@
 import { convert } from '@seatwell/calc';
 import type { Tensioning } from '@seatwell/workflow';
 import { withheld } from './sheet-banners.ts';
-import { printed } from './sheet-numbers.ts';
 import { groupLetter, type SequenceLine, type SheetSequence } from './sheet-sequence.ts';
 import type { SheetSource } from './sheet-source.ts';
 import { fill, type SheetTexts } from './texts/sheet-texts.ts';
@@ -19,13 +18,13 @@ function shownPlan(source: SheetSource): Tensioning | null {
 }
 
 /** The pressure of every group in every pass; null where there is none to print. */
-export function tensionedRows(source: SheetSource): readonly TensionedRow[] | null {
+export function tensionedRows(source: SheetSource, { figures }: SheetTexts): readonly TensionedRow[] | null {
   const plan = shownPlan(source);
   if (!plan) return null;
   return plan.passes.flatMap(({ percent, groupPressures_MPa }, pass) =>
     groupPressures_MPa.map((pressure_MPa, group) => ({
       name: `${pass + 1} ${groupLetter(group)}`,
-      percent: String(percent),
+      percent: figures.plain(percent),
       pressure_MPa,
     })),
   );
@@ -56,9 +55,10 @@ export function tensionedLines(
 }
 
 /** What must be known beside the pressures: for which tool they are, how it is done, and what to look at before. */
-export function tensionedNotes(source: SheetSource, { passes }: SheetTexts): readonly string[] {
+export function tensionedNotes(source: SheetSource, { passes, figures }: SheetTexts): readonly string[] {
   const plan = shownPlan(source);
   if (!plan) return [];
+  const { printed } = figures;
   return [
     fill(passes.tensionedNote, {
       tool: plan.toolTag,
@@ -68,7 +68,7 @@ export function tensionedNotes(source: SheetSource, { passes }: SheetTexts): rea
       share: printed(plan.utilisation * 100),
     }),
     passes.tensionedHow,
-    fill(passes.tensionedCaution, { length: printed(plan.protrusion_mm) }),
+    fill(passes.tensionedCaution, { length: figures.studLength(plan.protrusion_mm) }),
     ...(plan.groups.length > 1 ? [passes.tensionedSimulated] : []),
   ];
 }

@@ -1,6 +1,6 @@
+import type { QuantityName } from '@seatwell/contract';
 import { createContext, type ReactNode, useContext } from 'react';
 import { useFormat } from '../../format/format-provider.tsx';
-import type { QuantityName } from '../../format/quantities.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { type Option, Select } from '../../ui/select.tsx';

@@ -1,5 +1,5 @@
+import type { QuantityName } from '@seatwell/contract';
 import { textOf } from '../../app/search-params.ts';
-import type { QuantityName } from '../../format/quantities.ts';
 
 /**
  * Everything that can be entered, as the address holds it: texts, numbers in the API's unit. What the address

@@ -1,5 +1,5 @@
+import type { QuantityName } from '@seatwell/contract';
 import { useFormat } from '../../format/format-provider.tsx';
-import type { QuantityName } from '../../format/quantities.ts';
 import { NumberField } from '../../ui/number-field.tsx';
 import { asInput } from '../calculator/inputs.ts';
 import type { SimulationInput, SimulationInputs } from './choices.ts';

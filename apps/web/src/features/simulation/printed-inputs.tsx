@@ -1,6 +1,6 @@
+import type { QuantityName } from '@seatwell/contract';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
-import type { QuantityName } from '../../format/quantities.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { KeyValues } from '../../ui/key-values.tsx';
 import { readChoice, readWay, SIMULATION_INPUTS, type SimulationInput, type SimulationInputs } from './choices.ts';

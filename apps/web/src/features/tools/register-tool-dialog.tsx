@@ -1,11 +1,10 @@
-import { TOOL_KINDS, type ToolRow } from '@seatwell/contract';
+import { type QuantityName, TOOL_KINDS, type ToolRow } from '@seatwell/contract';
 import { useState } from 'react';
 import { FormDialog } from '../../app/form-dialog.tsx';
 import { newId } from '../../app/send-command.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
-import type { QuantityName } from '../../format/quantities.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { Select } from '../../ui/select.tsx';

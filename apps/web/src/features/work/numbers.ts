@@ -1,6 +1,6 @@
+import type { QuantityName } from '@seatwell/contract';
 import { useFormat } from '../../format/format-provider.tsx';
 import type { Formatter } from '../../format/formatter.ts';
-import type { QuantityName } from '../../format/quantities.ts';
 
 /** A reading in the person's unit for a field, and back into the API's unit. */
 export function useReading(quantity: QuantityName) {

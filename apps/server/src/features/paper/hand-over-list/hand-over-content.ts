@@ -1,7 +1,6 @@
 import type { SystemPage } from '@seatwell/contract';
 import type { JointState, MakeState } from '@seatwell/workflow';
 import { shownMake } from '../../joints/shown-make.ts';
-import { localTime } from '../../sheets/sheet-numbers.ts';
 import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
 import type { HandOverSource } from './load-hand-over.ts';
 
@@ -79,9 +78,9 @@ function reconciled({ joints, system }: HandOverSource, { handOver }: SheetTexts
 
 function jointRow(joint: JointState, make: MakeState, source: HandOverSource, texts: SheetTexts): string[] {
   const { names, timeZone } = source;
-  const { words, none, someone } = texts;
+  const { figures, words, none, someone } = texts;
   const name = (personId: string) => names[personId] ?? someone;
-  const at = (instant: string | null) => (instant ? localTime(instant, timeZone) : none);
+  const at = (instant: string | null) => (instant ? figures.localTime(instant, timeZone) : none);
   const { size, rating } = joint.specification.flange;
   return [
     joint.tag,
@@ -110,7 +109,7 @@ export function handOverContent(source: HandOverSource, language: PaperLanguage 
     head: [source.site, source.shutdown, ...(system.area ? [`${system.area.code} ${system.area.name}`] : [])].join(
       ' · ',
     ),
-    version: fill(texts.printedAt, { printed: localTime(source.printedAt, timeZone) }),
+    version: fill(texts.printedAt, { printed: texts.figures.localTime(source.printedAt, timeZone) }),
     address: source.address,
     banner:
       against.length === 0
@@ -136,7 +135,7 @@ export function handOverContent(source: HandOverSource, language: PaperLanguage 
         what: type === 'handed-over' ? handOver.taken : handOver.offered,
         name: source.names[signature.personId] ?? someone,
         role: texts.report.roles[signature.role as keyof typeof texts.report.roles] ?? signature.role,
-        at: localTime(signature.signedAt, timeZone),
+        at: texts.figures.localTime(signature.signedAt, timeZone),
         meaning: signature.meaning,
       }),
     ),

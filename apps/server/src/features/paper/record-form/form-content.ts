@@ -3,6 +3,7 @@ import type { SheetBanner } from '../../sheets/sheet-banners.ts';
 import { sheetBoxes } from '../../sheets/sheet-boxes.ts';
 import { sheetContent } from '../../sheets/sheet-content.ts';
 import { gasketsOf } from '../../sheets/sheet-facts.ts';
+import type { PaperUnits } from '../../sheets/sheet-numbers.ts';
 import type { SheetSource } from '../../sheets/sheet-source.ts';
 import { type BannerCode, fill, type PaperLanguage, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
 
@@ -44,11 +45,15 @@ const STILL_PRINTED: readonly BannerCode[] = [
 ];
 
 /** What the form of a joint says, from the record as it stands. */
-export function formContent(source: SheetSource, language: PaperLanguage = 'en'): FormContent {
-  const texts = sheetTexts(language);
+export function formContent(
+  source: SheetSource,
+  language: PaperLanguage = 'en',
+  units: PaperUnits = 'SI',
+): FormContent {
+  const texts = sheetTexts(language, units);
   const { words, plan } = texts;
   const { joint, make } = source;
-  const sheet = sheetContent(source, language);
+  const sheet = sheetContent(source, language, units);
   const gasket = gasketOf(joint, make);
   const { flange } = joint.specification;
   const reached = (stage: 'open' | 'faces-accepted' | 'nipped-up') => hasReached(make.stage, stage);
@@ -71,7 +76,7 @@ export function formContent(source: SheetSource, language: PaperLanguage = 'en')
       .filter((each) => each !== null)
       .join(' · '),
     readings,
-    gaps: sheet.boxes.gapPlaces.map((place) => fill(texts.recordForm.gap, { place })),
+    gaps: sheet.boxes.gapPlaces.map((place) => fill(texts.recordForm.gap, { unit: texts.figures.gapUnit, place })),
     passes: sheet.passes.map(({ name, torque_Nm }) => ({
       name,
       wanted: torque_Nm === texts.none ? texts.none : `${torque_Nm} N·m`,

@@ -1,4 +1,5 @@
 import { qrSvg } from '../../sheets/qr-svg.ts';
+import type { PaperUnits } from '../../sheets/sheet-numbers.ts';
 import { fill, type PaperLanguage, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
 import { documentData } from '../../sheets/typesetting/document-data.ts';
 import { type TypesetPdf, typeset } from '../../sheets/typesetting/typesetter.ts';
@@ -6,8 +7,12 @@ import type { FormContent } from './form-content.ts';
 import { FORM_TEMPLATE } from './form-template.ts';
 
 /** Record forms one after another, each with its own count of pages. @param forms at least one */
-export async function formsPdf(forms: readonly FormContent[], language: PaperLanguage = 'en'): Promise<TypesetPdf> {
-  const { product, page, recordForm, safety, stop, boxes } = sheetTexts(language);
+export async function formsPdf(
+  forms: readonly FormContent[],
+  language: PaperLanguage = 'en',
+  units: PaperUnits = 'SI',
+): Promise<TypesetPdf> {
+  const { product, page, recordForm, safety, stop, boxes, figures } = sheetTexts(language, units);
   const latest = forms.map(({ recordedAt }) => recordedAt).sort();
   return typeset({
     tagged: false,
@@ -17,7 +22,7 @@ export async function formsPdf(forms: readonly FormContent[], language: PaperLan
       labels: {
         product,
         page,
-        form: recordForm,
+        form: { ...recordForm, flatness: fill(recordForm.flatness, { unit: figures.gapUnit }) },
         safety,
         stop,
         stopText: fill(stop.text, { who: stop.who }),

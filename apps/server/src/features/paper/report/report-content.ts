@@ -1,5 +1,4 @@
 import type { AreaProgress } from '@seatwell/contract';
-import { localTime } from '../../sheets/sheet-numbers.ts';
 import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
 import type { ReportSource } from './load-report.ts';
 import { allUnclosedA, figureNames, inColumns, lineOf, unclosedA } from './report-lines.ts';
@@ -39,7 +38,7 @@ function areaLines(source: ReportSource, { report }: SheetTexts): ReportContent[
 }
 
 /** Who may soon not work any more, by person and day, the soonest first. */
-function lapsing(areas: readonly AreaProgress[], { report, words, someone }: SheetTexts): string[] {
+function lapsing(areas: readonly AreaProgress[], { report, figures, words, someone }: SheetTexts): string[] {
   const found = new Map<string, { name: string; day: string; what: Set<string> }>();
   for (const { person, qualifiedFor, validThrough } of areas.flatMap(({ people }) => people.lapsing)) {
     const key = `${validThrough} ${person.personId}`;
@@ -49,14 +48,15 @@ function lapsing(areas: readonly AreaProgress[], { report, words, someone }: She
   }
   const lines = [...found]
     .sort(([a], [b]) => (a < b ? -1 : 1))
-    .map(([, { name, day, what }]) => fill(report.person, { name, day, what: [...what].join(', ') }));
+    .map(([, { name, day, what }]) => fill(report.person, { name, day: figures.day(day), what: [...what].join(', ') }));
   const rest = lines.length - MOST_PEOPLE;
   return rest > 0 ? [...lines.slice(0, MOST_PEOPLE), fill(report.morePeople, { count: rest })] : lines;
 }
 
 /** What the report says, from the answers that its screen shows. */
 export function reportContent(source: ReportSource, language: PaperLanguage = 'en'): ReportContent {
-  const { report } = sheetTexts(language);
+  const texts = sheetTexts(language);
+  const { report, figures } = texts;
   const { today, areas } = source;
   const { stillIn, shutdown } = today;
   const all = { ...lineOf(areas, allUnclosedA(source)), total: today.total };
@@ -64,7 +64,7 @@ export function reportContent(source: ReportSource, language: PaperLanguage = 'e
   return {
     recordedAt: today.now,
     head: `${source.site} · ${shutdown.name} · ${fill(report.day, { number: shutdown.dayNumber, days: shutdown.days })}`,
-    asOf: fill(report.asOf, { at: localTime(today.now, shutdown.timeZone) }),
+    asOf: fill(report.asOf, { at: figures.localTime(today.now, shutdown.timeZone) }),
     address: source.address,
     headlines: [
       ...(today.leaking > 0 ? [count(report.headlineLeaking, today.leaking)] : []),
@@ -72,7 +72,7 @@ export function reportContent(source: ReportSource, language: PaperLanguage = 'e
       fill(report.headlineProgress, { tight: all.tight, total: all.total, planned: all.planned }),
     ],
     columns: figureNames.map((figure) => report[figure]),
-    areas: areaLines(source, sheetTexts(language)),
+    areas: areaLines(source, texts),
     sum: { name: report.all, figures: inColumns(all) },
     before: [
       fill(report.blindsIn, { count: stillIn.blindsIn, overdue: stillIn.blindsOverdue }),
@@ -87,7 +87,7 @@ export function reportContent(source: ReportSource, language: PaperLanguage = 'e
       by: role === null ? '' : report.roles[role],
       count: waiting,
     })),
-    people: lapsing(areas, sheetTexts(language)),
+    people: lapsing(areas, texts),
     unplanned: today.curve.unplanned > 0 ? count(report.unplanned, today.curve.unplanned) : null,
   };
 }

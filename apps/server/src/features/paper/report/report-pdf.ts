@@ -11,7 +11,7 @@ import { REPORT_TEMPLATE } from './report-template.ts';
 /** The progress report on one page. */
 export async function reportPdf(source: ReportSource, language: PaperLanguage = 'en'): Promise<TypesetPdf> {
   const content = reportContent(source, language);
-  const { product, page, report } = sheetTexts(language);
+  const { product, page, report, figures } = sheetTexts(language);
   const { curve, now, shutdown } = source.today;
   return typeset({
     tagged: true,
@@ -21,7 +21,7 @@ export async function reportPdf(source: ReportSource, language: PaperLanguage = 
       title: report.title,
       labels: { product, page, report },
       qr: await qrSvg(content.address),
-      curveSvg: curveSvg(curve, dayOf(now, shutdown.timeZone)),
+      curveSvg: curveSvg(curve, dayOf(now, shutdown.timeZone), figures),
     }),
   });
 }

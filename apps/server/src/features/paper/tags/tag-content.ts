@@ -1,5 +1,5 @@
 import { gasketOf, passesStage } from '@seatwell/workflow';
-import { dimension } from '../../sheets/sheet-numbers.ts';
+import type { PaperUnits } from '../../sheets/sheet-numbers.ts';
 import type { SheetSource } from '../../sheets/sheet-source.ts';
 import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
 
@@ -23,8 +23,8 @@ export interface TagContent {
 }
 
 /** What the tag of a joint says, from the record as it stands. */
-export function tagContent(source: SheetSource, language: PaperLanguage = 'en'): TagContent {
-  const { tags, facts, words, notEntered } = sheetTexts(language);
+export function tagContent(source: SheetSource, language: PaperLanguage = 'en', units: PaperUnits = 'SI'): TagContent {
+  const { tags, facts, figures, words, notEntered } = sheetTexts(language, units);
   const { joint, make } = source;
   const { flange } = joint.specification;
   const { line, location, viewedFrom, bolt1At } = joint.whereabouts;
@@ -40,7 +40,7 @@ export function tagContent(source: SheetSource, language: PaperLanguage = 'en'):
     studs: bolting
       ? present([
           fill(tags.studs, { count: bolting.count, thread: bolting.thread }),
-          bolting.length_mm === null ? null : `${dimension(bolting.length_mm)} mm`,
+          bolting.length_mm === null ? null : figures.studLength(bolting.length_mm),
           bolting.grade,
         ]).join(' · ')
       : `${facts.studs}: ${notEntered}`,

@@ -1,7 +1,7 @@
-import { localTime } from '../../sheets/sheet-numbers.ts';
+import type { PaperUnits } from '../../sheets/sheet-numbers.ts';
 import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
 import type { TestSheetSource } from './load-test-sheet.ts';
-import { bar, blindRow, exclusion, gaugeRow, releaseFacts, type TestFact, testFacts } from './test-facts.ts';
+import { blindRow, exclusion, gaugeRow, releaseFacts, type TestFact, testFacts } from './test-facts.ts';
 
 type Role = keyof SheetTexts['testSheet']['roles'];
 const ROLES: readonly Role[] = ['inside', 'boundary', 'reinstated'];
@@ -24,14 +24,19 @@ export interface TestContent {
   readonly readings: readonly (readonly string[])[];
 }
 
-function stopperLines({ pack }: TestSheetSource, { testSheet, none }: SheetTexts): string[] {
+function stopperLines({ pack }: TestSheetSource, { testSheet, figures, none }: SheetTexts): string[] {
   return pack.stoppers.map(({ code, data }) => {
     const sentence = testSheet.stopper[code as keyof typeof testSheet.stopper] ?? code;
-    const known = Object.entries(data).map(([name, value]) => [name, value ?? none]);
+    const known = Object.entries(data).map(([name, value]) => [
+      name,
+      typeof value === 'number' ? figures.plain(value) : (value ?? none),
+    ]);
     const pressure = data.pressure_MPa;
     return fill(sentence, {
       ...Object.fromEntries(known),
-      ...(typeof pressure === 'number' ? { bar: bar(pressure), minutes: Number(data.hold_min) } : {}),
+      ...(typeof pressure === 'number'
+        ? { bar: figures.bar(pressure), minutes: figures.plain(Number(data.hold_min)) }
+        : {}),
     });
   });
 }
@@ -48,15 +53,19 @@ function jointRows({ pack }: TestSheetSource, role: Role, { testSheet, words }: 
 }
 
 /** What the sheet of a pack says, from the same answer as its screen. */
-export function testContent(source: TestSheetSource, language: PaperLanguage = 'en'): TestContent {
-  const texts = sheetTexts(language);
-  const { testSheet } = texts;
+export function testContent(
+  source: TestSheetSource,
+  language: PaperLanguage = 'en',
+  units: PaperUnits = 'SI',
+): TestContent {
+  const texts = sheetTexts(language, units);
+  const { testSheet, figures } = texts;
   const { pack, timeZone, printedAt } = source;
   return {
     recordedAt: pack.readings.at(-1)?.readAt ?? pack.releasedAt ?? printedAt,
     number: pack.number,
     head: `${source.site} · ${source.shutdown}`,
-    version: fill(texts.version, { version: pack.version, printed: localTime(printedAt, timeZone) }),
+    version: fill(texts.version, { version: pack.version, printed: figures.localTime(printedAt, timeZone) }),
     address: source.address,
     banner: pack.released === null ? { heading: testSheet.notReleased, text: testSheet.notReleasedText } : null,
     test: testFacts(source, texts),
@@ -69,10 +78,10 @@ export function testContent(source: TestSheetSource, language: PaperLanguage = '
       ({ rows }) => rows.length > 0,
     ),
     readings: pack.readings.map((reading) => [
-      localTime(reading.readAt, timeZone),
-      `${bar(reading.pressure_MPa)} bar`,
-      reading.metalTemperature_C === null ? '' : String(reading.metalTemperature_C),
-      String(reading.held_min),
+      figures.localTime(reading.readAt, timeZone),
+      `${figures.bar(reading.pressure_MPa)} bar`,
+      reading.metalTemperature_C === null ? '' : figures.degrees(reading.metalTemperature_C),
+      figures.plain(reading.held_min),
       reading.gaugeIds.map((gaugeId) => pack.gaugeTags[gaugeId] ?? '').join(', '),
       '',
       '',

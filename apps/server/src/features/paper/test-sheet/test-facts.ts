@@ -1,5 +1,4 @@
 import { convert, pneumaticTest } from '@seatwell/calc';
-import { dimension, localTime, printed } from '../../sheets/sheet-numbers.ts';
 import { fill, type SheetTexts } from '../../sheets/texts/sheet-texts.ts';
 import type { SheetBlind, SheetGauge, TestSheetSource } from './load-test-sheet.ts';
 
@@ -14,10 +13,12 @@ export interface TestFact {
 const GAS: readonly string[] = ['pneumatic-test', 'gas-or-sniff-test'];
 const METHOD = 'PCC-2-2018';
 
-export const bar = (pressure_MPa: number): string => printed(pressure_MPa * 10);
-
 /** The test as planned. */
-export function testFacts({ pack }: TestSheetSource, { testSheet, words, notEntered }: SheetTexts): TestFact[] {
+export function testFacts(
+  { pack }: TestSheetSource,
+  { testSheet, figures, words, notEntered }: SheetTexts,
+): TestFact[] {
+  const { printed, bar } = figures;
   const { plan } = pack;
   const entered = plan.pressureAsEntered;
   const psi = printed(convert('pressure', plan.pressure_MPa, 'MPa', 'psi'));
@@ -29,11 +30,13 @@ export function testFacts({ pack }: TestSheetSource, { testSheet, words, notEnte
     { label: testSheet.medium, value: plan.medium, strong: true },
     {
       label: testSheet.pressure,
-      value: entered ? `${pressure}; ${fill(testSheet.asEntered, { ...entered })}` : pressure,
+      value: entered
+        ? `${pressure}; ${fill(testSheet.asEntered, { value: figures.plain(entered.value), unit: entered.unit })}`
+        : pressure,
       strong: true,
     },
     { label: testSheet.hold, value: fill(testSheet.holdLine, { minutes: printed(plan.hold_min) }), strong: true },
-    { label: testSheet.planned, value: pack.plannedOn ?? notEntered },
+    { label: testSheet.planned, value: pack.plannedOn ? figures.day(pack.plannedOn) : notEntered },
     { label: testSheet.state, value: testSheet.states[pack.state] },
   ];
 }
@@ -42,15 +45,15 @@ export function testFacts({ pack }: TestSheetSource, { testSheet, words, notEnte
  * The distance to keep: computed for gas where its volume is known, never assumed where it is not.
  * Source: ASME PCC-2 article 501, the later form, which keeps people farther away.
  */
-export function exclusion({ pack, volume_m3 }: TestSheetSource, { testSheet }: SheetTexts): TestFact[] {
+export function exclusion({ pack, volume_m3 }: TestSheetSource, { testSheet, figures }: SheetTexts): TestFact[] {
   const label = testSheet.exclusion;
   if (!GAS.includes(pack.plan.way)) return [{ label, value: testSheet.exclusionLiquid, write: true }];
   if (volume_m3 === null) return [{ label, value: testSheet.exclusionMissing, strong: true, write: true }];
   const found = pneumaticTest({ testPressure_MPa: pack.plan.pressure_MPa, volume_m3, method: METHOD });
   const value = fill(testSheet.exclusionComputed, {
-    distance: String(Math.ceil(found.distance_m)),
-    volume: dimension(volume_m3),
-    energy: printed(found.storedEnergy_J / 1e6),
+    distance: figures.distance(found.distance_m),
+    volume: figures.dimension(volume_m3),
+    energy: figures.printed(found.storedEnergy_J / 1e6),
   });
   return [
     { label, value, strong: true },
@@ -60,7 +63,7 @@ export function exclusion({ pack, volume_m3 }: TestSheetSource, { testSheet }: S
 
 /** What is signed before pressure: as recorded, or to be written. */
 export function releaseFacts({ pack, timeZone }: TestSheetSource, texts: SheetTexts): TestFact[] {
-  const { testSheet } = texts;
+  const { testSheet, figures } = texts;
   const { released } = pack;
   const sure = (label: string, done: boolean | undefined): TestFact =>
     released ? { label, value: done ? testSheet.yes : testSheet.no } : { label, value: '', write: true };
@@ -69,14 +72,14 @@ export function releaseFacts({ pack, timeZone }: TestSheetSource, texts: SheetTe
     sure(testSheet.blindsRated, released?.blindsRated),
     sure(testSheet.reliefValvesOut, released?.reliefValvesOut),
     released
-      ? { label: testSheet.metalTemperature, value: `${dimension(released.metalTemperature_C)} °C` }
+      ? { label: testSheet.metalTemperature, value: figures.temperature(released.metalTemperature_C) }
       : { label: testSheet.metalTemperature, value: '', write: true },
     released
       ? {
           label: testSheet.releasedBy,
           value: fill(testSheet.releasedLine, {
             name: released.by?.name ?? texts.someone,
-            at: localTime(released.at, timeZone),
+            at: figures.localTime(released.at, timeZone),
           }),
         }
       : { label: testSheet.releasedBy, value: testSheet.toSign, write: true },
@@ -84,27 +87,28 @@ export function releaseFacts({ pack, timeZone }: TestSheetSource, texts: SheetTe
 }
 
 /** Gauges with their calibration in force, or the lack of it. */
-export const gaugeRow = (gauge: SheetGauge, { testSheet, none }: SheetTexts): string[] => {
+export const gaugeRow = (gauge: SheetGauge, { testSheet, figures, none }: SheetTexts): string[] => {
+  const day = (isoDay: string | null) => (isoDay === null ? none : figures.day(isoDay));
   const sound = gauge.failedOn === null && gauge.calibratedOn !== null;
-  const range = `0–${dimension(gauge.scaleMaximum)} ${gauge.scaleUnit}`;
-  const divided = gauge.scaleDivision === null ? range : `${range} / ${dimension(gauge.scaleDivision)}`;
+  const range = `0–${figures.dimension(gauge.scaleMaximum)} ${gauge.scaleUnit}`;
+  const divided = gauge.scaleDivision === null ? range : `${range} / ${figures.plain(gauge.scaleDivision)}`;
   const number = gauge.certificateNumber ?? none;
   const certificate = gauge.provisional ? fill(testSheet.provisional, { number }) : number;
   return [
     gauge.tag,
     divided,
-    sound ? (gauge.calibratedOn ?? none) : testSheet.noCalibration,
-    sound ? (gauge.validThrough ?? none) : none,
+    sound ? day(gauge.calibratedOn) : testSheet.noCalibration,
+    sound ? day(gauge.validThrough) : none,
     sound ? certificate : none,
   ];
 };
 
 /** Blinds with where they are now. */
-export const blindRow = (blind: SheetBlind, { testSheet, words, notEntered }: SheetTexts): string[] => [
+export const blindRow = (blind: SheetBlind, { testSheet, figures, words, notEntered }: SheetTexts): string[] => [
   blind.number,
   words.blind[blind.type],
   blind.rating ?? notEntered,
-  blind.thickness_mm === null ? notEntered : `${dimension(blind.thickness_mm)} mm`,
+  blind.thickness_mm === null ? notEntered : figures.length(blind.thickness_mm),
   blind.joint ?? notEntered,
   blind.out ? testSheet.blindOut : blind.in ? testSheet.blindIn : testSheet.notIn,
 ];

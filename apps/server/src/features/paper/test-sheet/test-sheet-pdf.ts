@@ -1,5 +1,6 @@
 import { qrSvg } from '../../sheets/qr-svg.ts';
-import { type PaperLanguage, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
+import type { PaperUnits } from '../../sheets/sheet-numbers.ts';
+import { fill, type PaperLanguage, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
 import { documentData } from '../../sheets/typesetting/document-data.ts';
 import { type TypesetPdf, typeset } from '../../sheets/typesetting/typesetter.ts';
 import type { TestSheetSource } from './load-test-sheet.ts';
@@ -7,16 +8,25 @@ import { testContent } from './test-content.ts';
 import { TEST_TEMPLATE } from './test-template.ts';
 
 /** The sheet of a test pack. */
-export async function testSheetPdf(source: TestSheetSource, language: PaperLanguage = 'en'): Promise<TypesetPdf> {
-  const content = testContent(source, language);
-  const { product, page, safety, testSheet } = sheetTexts(language);
+export async function testSheetPdf(
+  source: TestSheetSource,
+  language: PaperLanguage = 'en',
+  units: PaperUnits = 'SI',
+): Promise<TypesetPdf> {
+  const content = testContent(source, language, units);
+  const { product, page, safety, testSheet, figures } = sheetTexts(language, units);
   return typeset({
     tagged: true,
     template: TEST_TEMPLATE,
     data: documentData(language, content.recordedAt, {
       ...content,
       title: content.number,
-      labels: { product, page, safety, testSheet },
+      labels: {
+        product,
+        page,
+        safety,
+        testSheet: { ...testSheet, temperature: fill(testSheet.temperature, { unit: figures.temperatureUnit }) },
+      },
       qr: await qrSvg(content.address),
     }),
   });

@@ -1,4 +1,5 @@
 import { LANGUAGES, type Language, nearestLanguage } from '@seatwell/contract';
+import { type PaperFigures, type PaperUnits, paperFigures } from '../sheet-numbers.ts';
 import { AR } from './ar/index.ts';
 import { EN } from './en/index.ts';
 import { ES } from './es/index.ts';
@@ -9,12 +10,14 @@ import { PT } from './pt/index.ts';
 export type PaperLanguage = Language;
 
 /** Every word of the paper; {names} are filled in by `fill`. */
-export type SheetTexts = typeof EN;
+export type PaperWords = typeof EN;
+/** The words of a language with its way to write numbers and dates. */
+export type SheetTexts = PaperWords & { readonly figures: PaperFigures };
 export type BannerCode = keyof SheetTexts['banners'];
 
-// Another language is a folder of the same shape beside en/: `export const ES = { … } satisfies SheetTexts` and its line
+// Another language is a folder of the same shape beside en/: `export const ES = { … } satisfies PaperWords` and its line
 // here. A key that is missing does not compile.
-const CATALOGUES: Readonly<Partial<Record<PaperLanguage, SheetTexts>>> = { en: EN, es: ES, pt: PT, hi: HI, ar: AR };
+const CATALOGUES: Readonly<Partial<Record<PaperLanguage, PaperWords>>> = { en: EN, es: ES, pt: PT, hi: HI, ar: AR };
 
 /** A language of paper from what was asked for or chosen, English where paper has no words of it. */
 export function paperLanguage(asked: string | null | undefined): PaperLanguage {
@@ -25,16 +28,31 @@ export function paperLanguage(asked: string | null | undefined): PaperLanguage {
 /** The languages that have their catalogue. */
 export const offeredLanguages: readonly PaperLanguage[] = LANGUAGES.filter((each) => CATALOGUES[each]);
 
-export const sheetTexts = (language: PaperLanguage): SheetTexts => CATALOGUES[language] ?? EN;
+const made = new Map<string, SheetTexts>();
+
+/** What paper says in a language, and how it writes figures for who prints it. */
+export function sheetTexts(language: PaperLanguage, units: PaperUnits = 'SI'): SheetTexts {
+  const key = `${language} ${units}`;
+  const known = made.get(key);
+  if (known) return known;
+  const texts = { ...(CATALOGUES[language] ?? EN), figures: paperFigures(language, units) };
+  made.set(key, texts);
+  return texts;
+}
 
 /**
  * Fills the {names} of a text.
- * @throws Error when a name has no value: a hole on paper is seen too late
+ * @throws Error when a name has no value, or a number with decimals that nobody wrote in the language: a hole or a
+ * foreign decimal mark on paper is seen too late
  */
 export function fill(text: string, values: Readonly<Record<string, string | number>>): string {
   return text.replaceAll(/\{(\w+)\}/g, (_whole, name: string) => {
     const value = values[name];
     if (value === undefined) throw new Error(`The text “${text}” needs {${name}}.`);
+    if (typeof value === 'number' && !Number.isInteger(value))
+      throw new Error(
+        `The text “${text}” was given ${value} for {${name}}; write it with the figures of the language.`,
+      );
     return String(value);
   });
 }

@@ -37,7 +37,7 @@ export const testSheet = {
   no: 'لا',
   exclusion: 'مسافة الإبعاد',
   exclusionComputed:
-    '{distance} m لحجم غاز {volume} m³ (طاقة مخزونة {energy} MJ). لا أحد داخلها أثناء رفع الضغط أو ثباته.',
+    '{distance} لحجم غاز {volume} m³ (طاقة مخزونة {energy} MJ). لا أحد داخلها أثناء رفع الضغط أو ثباته.',
   exclusionMissing: 'لم تُحسب: لم يُعطَ حجم الغاز. لا ضغط غاز قبل أن يكتبها المهندس هنا:',
   exclusionLiquid: 'حسب قاعدة الموقع، تُكتب هنا قبل الضغط (يُنفّس كل الهواء أولًا):',
   gauges: 'المقاييس',
@@ -89,7 +89,7 @@ export const testSheet = {
   readings: 'القراءات',
   readAt: 'التاريخ، الوقت',
   read: 'الضغط',
-  temperature: 'المعدن °C',
+  temperature: 'المعدن {unit}',
   held: 'الثبات، min',
   readGauge: 'المقياس',
   name: 'الاسم',

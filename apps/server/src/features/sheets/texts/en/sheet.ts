@@ -79,7 +79,7 @@ export const sheet = {
     gasketCount: '{count} × {family}',
     gasketDetail: 'Detail',
     gasketSize: 'Contact',
-    gasketSizeLine: 'inside {inside} mm, outside {outside} mm',
+    gasketSizeLine: 'inside {inside}, outside {outside}',
     gasketThickness: 'Thickness',
     marking: 'Marking',
     markingLine: '{wanted}. Read it off each gasket and write it down:',
@@ -189,7 +189,7 @@ export const sheet = {
     tensionedHow:
       'Group by group: raise the pump to the pressure of the group, run the nuts of the group down, release.',
     tensionedCaution:
-      'Stay out of the line of fire of the tensioners while there is pressure. The thread stands out of every nut by about one diameter, {length} mm (common practice).',
+      'Stay out of the line of fire of the tensioners while there is pressure. The thread stands out of every nut by about one diameter, {length} (common practice).',
     tensionedSimulated: 'Pressures of the groups from the simulation; no published number exists.',
     computedNote:
       'Computed for this joint: the order of the bolts names the set value of each. A bolt goes to {cap} % of target at most on the way; simulated, all end at {low} to {high} %. No load certificate: a measured load overrides it.',
@@ -227,7 +227,7 @@ export const sheet = {
     unknownOutside: 'outside diameter not entered',
     source: 'Limits: {source}',
     machineSource: 'API 686 (from memory)',
-    gaps: 'Gap at four points, mm',
+    gaps: 'Gap at four points, {unit}',
     gapsNote: 'Flange to flange at the rim, clockwise from bolt 1. Uneven: stop and call.',
     gapPlace: 'at bolt {label}',
     gapPlaceUnnumbered: ['at the datum', 'quarter on', 'half on', 'three quarters'],

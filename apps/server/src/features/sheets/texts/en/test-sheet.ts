@@ -35,7 +35,7 @@ export const testSheet = {
   no: 'NO',
   exclusion: 'Exclusion distance',
   exclusionComputed:
-    '{distance} m for {volume} m³ of gas ({energy} MJ stored). Nobody inside it while the pressure rises or is held.',
+    '{distance} for {volume} m³ of gas ({energy} MJ stored). Nobody inside it while the pressure rises or is held.',
   exclusionMissing:
     'NOT COMPUTED: the volume of gas was not given. No gas pressure before the engineer writes it here:',
   exclusionLiquid: 'By the rule of the site, written here before pressure (all air is vented first):',
@@ -88,7 +88,7 @@ export const testSheet = {
   readings: 'Readings',
   readAt: 'Date, time',
   read: 'Pressure',
-  temperature: 'Metal °C',
+  temperature: 'Metal {unit}',
   held: 'Held, min',
   readGauge: 'Gauge',
   name: 'Name',

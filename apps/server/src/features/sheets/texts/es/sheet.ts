@@ -88,7 +88,7 @@ export const sheet = {
     gasketCount: '{count} × {family}',
     gasketDetail: 'Detalle',
     gasketSize: 'Contacto',
-    gasketSizeLine: 'interior {inside} mm, exterior {outside} mm',
+    gasketSizeLine: 'interior {inside}, exterior {outside}',
     gasketThickness: 'Espesor',
     marking: 'Marca',
     markingLine: '{wanted}. Leerla en cada empaque y anotarla:',
@@ -202,7 +202,7 @@ export const sheet = {
     tensionedHow:
       'Grupo por grupo: subir la bomba a la presión del grupo, bajar las tuercas del grupo hasta el asiento, soltar la presión.',
     tensionedCaution:
-      'Fuera de la línea de fuego de los tensionadores mientras haya presión. La rosca sobresale de cada tuerca alrededor de un diámetro, {length} mm (práctica común).',
+      'Fuera de la línea de fuego de los tensionadores mientras haya presión. La rosca sobresale de cada tuerca alrededor de un diámetro, {length} (práctica común).',
     tensionedSimulated: 'Presiones de los grupos según la simulación; no hay valor publicado.',
     computedNote:
       'Calculado para esta unión: el orden de los pernos da el valor de ajuste de cada uno. En el camino un perno llega como máximo al {cap} % del objetivo; en la simulación todos terminan entre {low} y {high} %. No es un certificado de carga: una carga medida prevalece.',
@@ -241,7 +241,7 @@ export const sheet = {
     unknownOutside: 'diámetro exterior sin ingresar',
     source: 'Límites: {source}',
     machineSource: 'API 686 (de memoria)',
-    gaps: 'Abertura en cuatro puntos, mm',
+    gaps: 'Abertura en cuatro puntos, {unit}',
     gapsNote: 'De brida a brida en el borde, en sentido horario desde el perno 1. Desigual: parar y llamar.',
     gapPlace: 'en el perno {label}',
     gapPlaceUnnumbered: ['en la referencia', 'a un cuarto', 'a la mitad', 'a tres cuartos'],

@@ -35,7 +35,7 @@ export const testSheet = {
   no: 'NO',
   exclusion: 'Distancia de exclusión',
   exclusionComputed:
-    '{distance} m para {volume} m³ de gas ({energy} MJ almacenados). Nadie dentro de ella mientras sube o se mantiene la presión.',
+    '{distance} para {volume} m³ de gas ({energy} MJ almacenados). Nadie dentro de ella mientras sube o se mantiene la presión.',
   exclusionMissing:
     'SIN CALCULAR: no se indicó el volumen de gas. Nada de presión de gas antes de que el ingeniero la escriba aquí:',
   exclusionLiquid: 'Según la regla del sitio, escrita aquí antes de meter presión (primero se ventea todo el aire):',
@@ -88,7 +88,7 @@ export const testSheet = {
   readings: 'Lecturas',
   readAt: 'Fecha, hora',
   read: 'Presión',
-  temperature: 'Metal °C',
+  temperature: 'Metal {unit}',
   held: 'Mantenida, min',
   readGauge: 'Manómetro',
   name: 'Nombre',

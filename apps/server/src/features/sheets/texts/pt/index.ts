@@ -1,4 +1,4 @@
-import type { SheetTexts } from '../sheet-texts.ts';
+import type { PaperWords } from '../sheet-texts.ts';
 import { handOut } from './hand-out.ts';
 import { handOver } from './hand-over.ts';
 import { recordForm } from './record-form.ts';
@@ -22,4 +22,4 @@ export const PT = {
   testSheet,
   handOver,
   report,
-} satisfies SheetTexts;
+} satisfies PaperWords;

@@ -88,7 +88,7 @@ export const sheet = {
     gasketCount: '{count} × {family}',
     gasketDetail: 'Detalhe',
     gasketSize: 'Contato',
-    gasketSizeLine: 'interno {inside} mm, externo {outside} mm',
+    gasketSizeLine: 'interno {inside}, externo {outside}',
     gasketThickness: 'Espessura',
     marking: 'Marcação',
     markingLine: '{wanted}. Ler em cada junta e anotar:',
@@ -199,7 +199,7 @@ export const sheet = {
       'Pressões para o tensionador {tool}, área hidráulica {area} mm², e para nenhuma outra. Carga da ferramenta {load} kN ({kip} kip) com o alvo completo; grupo mais alto {share} % do escoamento (limite 95 %).',
     tensionedHow: 'Grupo por grupo: subir a bomba à pressão do grupo, encostar as porcas do grupo, aliviar a pressão.',
     tensionedCaution:
-      'Fora da linha de fogo dos tensionadores enquanto houver pressão. A rosca sobressai de cada porca cerca de um diâmetro, {length} mm (prática comum).',
+      'Fora da linha de fogo dos tensionadores enquanto houver pressão. A rosca sobressai de cada porca cerca de um diâmetro, {length} (prática comum).',
     tensionedSimulated: 'Pressões dos grupos pela simulação; não há valor publicado.',
     computedNote:
       'Calculado para esta ligação: a ordem dos parafusos indica o valor de ajuste de cada um. Um parafuso vai no máximo a {cap} % do alvo no caminho; na simulação, todos terminam entre {low} e {high} %. Não é certificado de carga: uma carga medida prevalece.',
@@ -237,7 +237,7 @@ export const sheet = {
     unknownOutside: 'diâmetro externo não informado',
     source: 'Limites: {source}',
     machineSource: 'API 686 (de memória)',
-    gaps: 'Afastamento em quatro pontos, mm',
+    gaps: 'Afastamento em quatro pontos, {unit}',
     gapsNote: 'De flange a flange na borda, sentido horário a partir do parafuso 1. Desigual: parar e chamar.',
     gapPlace: 'no parafuso {label}',
     gapPlaceUnnumbered: ['na referência', 'um quarto', 'meia volta', 'três quartos'],

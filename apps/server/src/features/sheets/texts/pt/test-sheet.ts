@@ -35,7 +35,7 @@ export const testSheet = {
   no: 'NÃO',
   exclusion: 'Distância de isolamento',
   exclusionComputed:
-    '{distance} m para {volume} m³ de gás ({energy} MJ armazenados). Ninguém dentro dela enquanto a pressão sobe ou é mantida.',
+    '{distance} para {volume} m³ de gás ({energy} MJ armazenados). Ninguém dentro dela enquanto a pressão sobe ou é mantida.',
   exclusionMissing:
     'NÃO CALCULADA: o volume de gás não foi informado. Não pressurizar com gás antes que o engenheiro a escreva aqui:',
   exclusionLiquid: 'Pela regra da planta, escrita aqui antes de pressurizar (antes, purgar todo o ar):',
@@ -88,7 +88,7 @@ export const testSheet = {
   readings: 'Leituras',
   readAt: 'Data, hora',
   read: 'Pressão',
-  temperature: 'Metal °C',
+  temperature: 'Metal {unit}',
   held: 'Mantida, min',
   readGauge: 'Manômetro',
   name: 'Nome',
