@@ -1,5 +1,5 @@
+import type { QuantityName } from '@seatwell/contract';
 import { useFormat } from '../format/format-provider.tsx';
-import type { QuantityName } from '../format/quantities.ts';
 import type { FieldProps } from '../ui/field.tsx';
 import { NumberField } from '../ui/number-field.tsx';
 
