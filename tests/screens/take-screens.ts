@@ -20,6 +20,9 @@ const sizes = [
   { name: 'phone', options: { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true } },
 ] as const;
 
+// A busy machine must not lose the pictures already taken.
+const PATIENCE_MS = 90_000;
+
 // The system's own colours, on black as most who ask for them have it.
 const forcedColours = { forcedColors: 'active', colorScheme: 'dark' } as const;
 
@@ -40,6 +43,7 @@ export async function takeScreens({ folder, root, theme, names }: Order): Promis
           ? await people.contextOf(screen.as, wishes)
           : await browser.newContext({ ...wishes, baseURL: server.url });
         const { page, complaints } = await watchedPage(context, theme);
+        page.setDefaultTimeout(PATIENCE_MS);
         await page.goto(addressOf(screen));
         await settled(page);
         const file = join(folder, `${screen.name}-${name}${theme === 'light' ? '' : `-${theme}`}.png`);

@@ -3,11 +3,11 @@ import { flangeWords, threadSize } from './use-trade.ts';
 
 describe('sizes as the trade says them', () => {
   test.each([
-    ['1 1/8-8 UN', '1⅛'],
-    ['1-1/8-8 UN', '1⅛'],
-    ['5/8-11 UNC', '⅝'],
-    ['1-8 UNC', '1'],
-    ['2 1/2-8 UN', '2½'],
+    ['1 1/8-8 UN', '1⅛″'],
+    ['1-1/8-8 UN', '1⅛″'],
+    ['5/8-11 UNC', '⅝″'],
+    ['1-8 UNC', '1″'],
+    ['2 1/2-8 UN', '2½″'],
     ['M20', 'M20'],
     ['M33x3.5', 'M33'],
     ['special', 'special'],

@@ -19,7 +19,7 @@ export interface Trade {
   readonly waitsFor: (waits: WaitsForAnswer) => string;
   /** NPS 12 · Class 300 */
   readonly flange: (size: string, rating: string) => string;
-  /** 16 × 1⅛ */
+  /** 16 × 1⅛″ */
   readonly bolts: (count: number | null, thread: string | null) => string;
 }
 
@@ -67,7 +67,7 @@ export function flangeWords(size: string, rating: string): string {
   return [spaced(size), spaced(rating)].filter(Boolean).join(' · ');
 }
 
-/** The size of a thread as the trade says it: `1 1/8-8 UN` → 1⅛, `M20x2.5` → M20. */
+/** The size of a thread as the trade says it: `1 1/8-8 UN` → 1⅛″, `M20x2.5` → M20. */
 export function threadSize(thread: string): string {
   const metric = /^M\d+(\.\d+)?/i.exec(thread);
   if (metric) return metric[0];
@@ -75,5 +75,6 @@ export function threadSize(thread: string): string {
   if (!inch) return thread;
   const [, whole, over, under, plainOver, plainUnder] = inch;
   const size = Number(whole ?? 0) + Number(over ?? plainOver ?? 0) / Number(under ?? plainUnder ?? 1);
-  return inchFraction(size) ?? thread;
+  const fraction = inchFraction(size);
+  return fraction === undefined ? thread : `${fraction}″`;
 }

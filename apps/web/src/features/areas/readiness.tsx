@@ -5,7 +5,7 @@ import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Link } from '../../ui/link.tsx';
 import styles from './areas.module.css';
-import { lapsingByPerson } from './lapsing.ts';
+import { lapsingByPerson, missingByPerson } from './people-by-person.ts';
 
 /** Whether the people who work there may: in date, lapsing, missing for the methods planned. */
 export function Readiness({ people }: { people: AreaProgress['people'] }) {
@@ -44,19 +44,21 @@ export function Readiness({ people }: { people: AreaProgress['people'] }) {
       )}
       {people.missing.length > 0 && (
         <ul className={styles.people}>
-          {people.missing.map((each) => (
-            <li key={`${each.person.personId} ${each.method} ${each.crew.crewId}`}>
-              <Link href={addresses.person(each.person.personId)}>{name(each.person)}</Link>
-              <span>
-                <span className={styles.attention}>
-                  {text('missing', { method: trade.word('method', each.method) })}
-                </span>{' '}
-                {text('missing-planned', {
-                  count: each.plannedJoints,
-                  shown: format.count(each.plannedJoints),
-                  crew: each.crew.code,
-                })}
-              </span>
+          {missingByPerson(people.missing).map(({ person, methods }) => (
+            <li key={person.personId}>
+              <Link href={addresses.person(person.personId)}>{name(person)}</Link>
+              {methods.map((each) => (
+                <span key={`${each.method} ${each.crew.crewId}`}>
+                  <span className={styles.attention}>
+                    {text('missing', { method: trade.word('method', each.method) })}
+                  </span>{' '}
+                  {text('missing-planned', {
+                    count: each.plannedJoints,
+                    shown: format.count(each.plannedJoints),
+                    crew: each.crew.code,
+                  })}
+                </span>
+              ))}
             </li>
           ))}
         </ul>

@@ -117,10 +117,8 @@ function Revision({ asked }: { asked: string | undefined }) {
       )}
       <div className={styles.two}>
         <div className={styles.form}>
-          <div className={styles.pair}>
-            <TextField label={text('code')} value={code} onChange={setCode} />
-            <TextField label={text('procedure-title')} value={title} onChange={setTitle} />
-          </div>
+          <TextField label={text('code')} value={code} onChange={setCode} />
+          <TextField label={text('procedure-title')} value={title} onChange={setTitle} />
           <ErrorNotice error={lubricants.error} />
           <ProcedureFields value={content} onChange={setContent} lubricants={lubricants.data?.rows ?? []} />
           <ErrorNotice error={draft.error} />

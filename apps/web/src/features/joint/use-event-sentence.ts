@@ -32,6 +32,11 @@ export function useEventSentence(): (entry: Pick<HistoryEntry, 'type' | 'data'>)
         gasketFamily: trade.word('family', String(data.gasketFamily)),
       };
       for (const [name, word] of Object.entries(named)) if (data[name] !== undefined) words[name] = word;
+      if (typeof data.gaps_mm === 'string')
+        words.gaps_mm = data.gaps_mm
+          .split(' ')
+          .map((gap) => format.number(Number(gap), 1))
+          .join(' · ');
       if (typeof data.set === 'number') words.set = format.number(data.set, Number.isInteger(data.set) ? 0 : 1);
       return known.has(key) ? text(key as TextKey<'joint'>, words) : type.replaceAll('-', ' ');
     },

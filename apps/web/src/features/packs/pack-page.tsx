@@ -13,6 +13,7 @@ import { PageHeader } from '../../ui/page-header.tsx';
 import { StageShare } from '../areas/stage-share.tsx';
 import { PunchTable } from '../punch/punch-table.tsx';
 import { useStopperWords } from '../today/use-stopper-words.ts';
+import { Late } from './late.tsx';
 import { PackActions } from './pack-actions.tsx';
 import { PackMembers } from './pack-members.tsx';
 import { PackReadings } from './pack-readings.tsx';
@@ -97,7 +98,15 @@ function PackFacts({ pack }: { pack: PackAnswer }) {
           { name: text('hold'), value: format.duration(pack.hold_min) },
           {
             name: text('planned'),
-            value: pack.plannedOn === null ? text('no-day') : format.calendarDay(pack.plannedOn),
+            value:
+              pack.plannedOn === null ? (
+                text('no-day')
+              ) : (
+                <>
+                  {format.calendarDay(pack.plannedOn)}
+                  <Late plannedOn={pack.plannedOn} proven={pack.state === 'proven'} />
+                </>
+              ),
           },
           {
             name: text('released'),

@@ -7,6 +7,7 @@ import { Link } from '../../ui/link.tsx';
 import { Table } from '../../ui/table.tsx';
 import { progressOf } from '../areas/progress.ts';
 import { useStopperWords } from '../today/use-stopper-words.ts';
+import { Late } from './late.tsx';
 import styles from './packs.module.css';
 
 /** Packs in the order of their planned day. */
@@ -41,7 +42,12 @@ export function PackTable({ shutdownId, rows }: { shutdownId: string; rows: read
           key: 'day',
           header: text('planned'),
           cell: (row) =>
-            row.plannedOn !== null && <span className={styles.state}>{format.calendarDay(row.plannedOn)}</span>,
+            row.plannedOn !== null && (
+              <>
+                <span className={styles.state}>{format.calendarDay(row.plannedOn)}</span>
+                <Late plannedOn={row.plannedOn} proven={row.state === 'proven'} />
+              </>
+            ),
         },
         {
           key: 'where',

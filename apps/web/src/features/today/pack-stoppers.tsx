@@ -3,6 +3,7 @@ import { addresses } from '../../app/addresses.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Link } from '../../ui/link.tsx';
+import { Late } from '../packs/late.tsx';
 import styles from './today.module.css';
 import { packsWaitingForSignature } from './today-title.ts';
 import { useStopperWords } from './use-stopper-words.ts';
@@ -49,6 +50,7 @@ export function PackStoppers({ shutdownId, packs, all }: Props) {
               {words.stopper(pack.stopper)}
               <span className={styles.soft}>
                 {pack.plannedOn !== null && ` · ${text('planned-on', { day: format.calendarDay(pack.plannedOn) })}`}
+                <Late plannedOn={pack.plannedOn} proven={false} />
                 {pack.more > 0 && ` · ${text('more-stoppers', { count: pack.more, shown: format.count(pack.more) })}`}
               </span>
             </span>

@@ -34,7 +34,7 @@ export function PartTight({ shutdownId, rows }: { shutdownId: string; rows: read
             cell: (row) => flangeOf(row, trade, text('bolts-of', { count: row.boltCount ?? 0 })),
           },
           { key: 'left', header: text('left-at'), cell: (row) => <LeftAt row={row} /> },
-          { key: 'by', header: text('left-by'), cell: (row) => words.by(row) },
+          { key: 'by', header: text('left-by'), cell: (row) => <span className={styles.by}>{words.by(row)}</span> },
           {
             key: 'restart',
             header: text('restart'),
