@@ -1,7 +1,9 @@
-import { useId, useState } from 'react';
 import { useText } from '../texts/text-provider.tsx';
+import { Chart } from './chart.tsx';
 import { classNames } from './class-names.ts';
+import { Legend } from './legend.tsx';
 import { Link } from './link.tsx';
+import { ShareBar, ShareSwatch } from './share-bar.tsx';
 import styles from './stacked-bar.module.css';
 import { Table } from './table.tsx';
 
@@ -28,65 +30,37 @@ export interface StackedBarProps {
   readonly formatNumber: (value: number) => string;
 }
 
-const steps = [styles.step1, styles.step2, styles.step3];
-
 /** Shares of a whole as bars on one ramp, with a mark for the plan; the same figures as a table at a press. */
 export function StackedBar({ title, parts, markName, rows, formatNumber }: StackedBarProps) {
   const text = useText('ui');
-  const titleId = useId();
-  const [asTable, setAsTable] = useState(false);
   return (
-    <section className={styles.chart} aria-labelledby={titleId}>
-      <div className={styles.head}>
-        <h2 id={titleId}>{title}</h2>
-        <button type="button" className={styles.switch} onClick={() => setAsTable(!asTable)}>
-          {text(asTable ? 'show-as-bars' : 'show-as-table')}
-        </button>
-      </div>
-      {asTable ? (
-        <FigureTable {...{ title, parts, markName, rows, formatNumber }} />
-      ) : (
-        <>
-          <ul className={styles.rows} style={{ margin: 0, padding: 0, listStyle: 'none' }}>
-            {rows.map((row) => (
-              <BarRow key={row.key} row={row} />
-            ))}
-          </ul>
-          <p className={styles.legend} aria-hidden="true">
-            {parts.map((part, index) => (
-              <span key={part} className={styles.key}>
-                <span className={classNames(styles.swatch, steps[index])} />
-                {part}
-              </span>
-            ))}
-            {markName !== undefined && (
-              <span className={styles.key}>
-                <span className={classNames(styles.swatch, styles.mark)} />
-                {markName}
-              </span>
-            )}
-          </p>
-        </>
-      )}
-    </section>
+    <Chart
+      title={title}
+      toTable={text('show-as-table')}
+      toDrawing={text('show-as-bars')}
+      table={<FigureTable {...{ title, parts, markName, rows, formatNumber }} />}
+    >
+      <ul className={styles.rows}>
+        {rows.map((row) => (
+          <BarRow key={row.key} row={row} />
+        ))}
+      </ul>
+      <Legend
+        entries={[
+          ...parts.map((name, part) => ({ name, swatch: <ShareSwatch part={part} /> })),
+          ...(markName === undefined ? [] : [{ name: markName, swatch: <ShareSwatch part="mark" /> }]),
+        ]}
+      />
+    </Chart>
   );
 }
 
 function BarRow({ row }: { row: StackedBarRow }) {
-  const share = (value: number) => `${row.total > 0 ? (100 * value) / row.total : 0}%`;
   return (
     <li className={styles.row}>
       <span>{row.href === undefined ? row.label : <Link href={row.href}>{row.label}</Link>}</span>
-      <span className={styles.track} aria-hidden="true">
-        {row.values.map((value, index) => (
-          <span
-            // biome-ignore lint/suspicious/noArrayIndexKey: the parts have a fixed order and no other name
-            key={index}
-            className={classNames(styles.part, steps[index])}
-            style={{ inlineSize: share(value) }}
-          />
-        ))}
-        {row.mark !== undefined && <span className={styles.mark} style={{ insetInlineStart: share(row.mark) }} />}
+      <span className={styles.bar}>
+        <ShareBar values={row.values} total={row.total} mark={row.mark} />
       </span>
       <span className={classNames(styles.value, row.attention && styles.attention)}>{row.valueText}</span>
     </li>

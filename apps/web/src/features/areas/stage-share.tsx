@@ -4,6 +4,7 @@ import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { StageGlyph } from '../../ui/drawing.tsx';
 import { Link } from '../../ui/link.tsx';
+import { ShareBar } from '../../ui/share-bar.tsx';
 import styles from './areas.module.css';
 import { progressOf } from './progress.ts';
 
@@ -21,7 +22,6 @@ export function StageShare({ total, counts, planned, hrefOf }: Props) {
   const trade = useTrade();
   const format = useFormat();
   const { checked, tight, begun } = progressOf(counts);
-  const share = (count: number) => `${total === 0 ? 0 : (100 * count) / total}%`;
   return (
     <div className={styles.share}>
       <p>
@@ -38,12 +38,7 @@ export function StageShare({ total, counts, planned, hrefOf }: Props) {
           </span>
         )}
       </p>
-      <span className={styles.track} aria-hidden="true">
-        <span className={styles.checked} style={{ inlineSize: share(checked) }} />
-        <span className={styles.tight} style={{ inlineSize: share(tight) }} />
-        <span className={styles.begun} style={{ inlineSize: share(begun) }} />
-        {planned !== undefined && <span className={styles.mark} style={{ insetInlineStart: share(planned) }} />}
-      </span>
+      <ShareBar values={[checked, tight, begun]} total={total} mark={planned} />
       <ul className={styles.stages}>
         {STAGES.filter((stage) => counts[stage] > 0).map((stage) => (
           <li key={stage}>

@@ -10,6 +10,7 @@ import { Select } from '../../ui/select.tsx';
 import styles from './calculator.module.css';
 import { ChoiceInput, EitherInput, InputGroup, PlainInput, QuantityInput, TextInput, useEntering } from './fields.tsx';
 import { BoltPartInputs, RotationInputs, StrengthInputs, ThermalInputs } from './limit-inputs.tsx';
+import { MoreInputs } from './more-inputs.tsx';
 import { lookUp } from './request.ts';
 
 /** The flange, by its standard or by its bolts. */
@@ -67,13 +68,10 @@ export function FlangeInputs() {
           <PlainInput name="boltCount" />
         </>
       )}
-      <details>
-        <summary>{text('flange-ceiling')}</summary>
-        <div className={styles.more}>
-          <QuantityInput name="flangeMaximum_MPa" quantity="stress" optional hint={text('flange-ceiling-hint')} />
-          <TextInput name="flangeMaximumSource" optional />
-        </div>
-      </details>
+      <MoreInputs summary={text('flange-ceiling')}>
+        <QuantityInput name="flangeMaximum_MPa" quantity="stress" optional hint={text('flange-ceiling-hint')} />
+        <TextInput name="flangeMaximumSource" optional />
+      </MoreInputs>
       <StrengthInputs />
       <RotationInputs />
     </InputGroup>
@@ -190,13 +188,13 @@ export function BoltingInputs() {
           }))}
         />
       </div>
-      <details open={inputs.yield_MPa !== undefined || (inputs.grade !== undefined && !known)}>
-        <summary>{text('own-yield')}</summary>
-        <div className={styles.more}>
-          <QuantityInput name="yield_MPa" quantity="stress" optional />
-          <TextInput name="yieldSource" optional />
-        </div>
-      </details>
+      <MoreInputs
+        summary={text('own-yield')}
+        open={inputs.yield_MPa !== undefined || (inputs.grade !== undefined && !known)}
+      >
+        <QuantityInput name="yield_MPa" quantity="stress" optional />
+        <TextInput name="yieldSource" optional />
+      </MoreInputs>
       <BoltPartInputs />
       <div className={styles.pair}>
         <QuantityInput name="grip_mm" quantity="length" optional hint={text('grip-hint')} />
@@ -216,13 +214,10 @@ export function ServiceInputs() {
         <QuantityInput name="temperature_C" quantity="temperature" />
         <QuantityInput name="testPressure_MPa" quantity="pressure" optional />
       </div>
-      <details>
-        <summary>{text('external')}</summary>
-        <div className={styles.more}>
-          <QuantityInput name="axialForce_N" quantity="load" optional />
-          <QuantityInput name="moment_Nm" quantity="torque" optional />
-        </div>
-      </details>
+      <MoreInputs summary={text('external')}>
+        <QuantityInput name="axialForce_N" quantity="load" optional />
+        <QuantityInput name="moment_Nm" quantity="torque" optional />
+      </MoreInputs>
       <ThermalInputs />
       <EitherInput
         name="area"

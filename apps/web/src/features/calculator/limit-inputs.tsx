@@ -2,6 +2,7 @@ import { COATING_LIMITS } from '@seatwell/calc';
 import { useText } from '../../texts/text-provider.tsx';
 import styles from './calculator.module.css';
 import { ChoiceInput, PlainInput, QuantityInput, TextInput, useEntering } from './fields.tsx';
+import { MoreInputs } from './more-inputs.tsx';
 
 /** Dimensions and allowables for the stresses of the code; what a standard flange leaves open its tables fill in. */
 export function StrengthInputs() {
@@ -9,42 +10,34 @@ export function StrengthInputs() {
   const { inputs } = useEntering();
   const custom = inputs.standard === 'custom';
   return (
-    <details open={inputs.strengthKind !== undefined}>
-      <summary>{text('strength')}</summary>
-      <div className={styles.more}>
-        <ChoiceInput
-          name="strengthKind"
-          optional
-          hint={text(custom ? 'strength-custom' : 'strength-rated')}
-          options={(['integral', 'loose'] as const).map((value) => ({ value, label: text(`strength-${value}`) }))}
-        />
-        {inputs.strengthKind !== undefined && (
-          <>
-            <div className={styles.pair}>
-              {(['outside_mm', 'inside_mm', 'boltCircle_mm', 'thickness_mm'] as const).map((name) => (
-                <QuantityInput key={name} name={name} quantity="length" optional={!custom} />
-              ))}
-              {(['hubLength_mm', 'hubSmall_mm', 'hubLarge_mm'] as const).map((name) => (
-                <QuantityInput key={name} name={name} quantity="length" optional />
-              ))}
-            </div>
-            <div className={styles.pair}>
-              {(
-                [
-                  'allowableAmbient_MPa',
-                  'allowableOperating_MPa',
-                  'modulusAmbient_MPa',
-                  'modulusOperating_MPa',
-                ] as const
-              ).map((name) => (
-                <QuantityInput key={name} name={name} quantity="stress" />
-              ))}
-            </div>
-            <TextInput name="strengthSource" />
-          </>
-        )}
-      </div>
-    </details>
+    <MoreInputs summary={text('strength')} open={inputs.strengthKind !== undefined}>
+      <ChoiceInput
+        name="strengthKind"
+        optional
+        hint={text(custom ? 'strength-custom' : 'strength-rated')}
+        options={(['integral', 'loose'] as const).map((value) => ({ value, label: text(`strength-${value}`) }))}
+      />
+      {inputs.strengthKind !== undefined && (
+        <>
+          <div className={styles.pair}>
+            {(['outside_mm', 'inside_mm', 'boltCircle_mm', 'thickness_mm'] as const).map((name) => (
+              <QuantityInput key={name} name={name} quantity="length" optional={!custom} />
+            ))}
+            {(['hubLength_mm', 'hubSmall_mm', 'hubLarge_mm'] as const).map((name) => (
+              <QuantityInput key={name} name={name} quantity="length" optional />
+            ))}
+          </div>
+          <div className={styles.pair}>
+            {(
+              ['allowableAmbient_MPa', 'allowableOperating_MPa', 'modulusAmbient_MPa', 'modulusOperating_MPa'] as const
+            ).map((name) => (
+              <QuantityInput key={name} name={name} quantity="stress" />
+            ))}
+          </div>
+          <TextInput name="strengthSource" />
+        </>
+      )}
+    </MoreInputs>
   );
 }
 
@@ -53,16 +46,13 @@ export function RotationInputs() {
   const text = useText('calculator');
   const { inputs } = useEntering();
   return (
-    <details open={inputs.rotationLimit_deg !== undefined}>
-      <summary>{text('rotation')}</summary>
-      <div className={styles.more}>
-        <div className={styles.pair}>
-          <PlainInput name="rotationLimit_deg" unit="°" optional hint={text('rotation-hint')} />
-          <PlainInput name="rotationAtMaximum_deg" unit="°" optional hint={text('rotation-at-maximum-hint')} />
-        </div>
-        <TextInput name="rotationSource" optional />
+    <MoreInputs summary={text('rotation')} open={inputs.rotationLimit_deg !== undefined}>
+      <div className={styles.pair}>
+        <PlainInput name="rotationLimit_deg" unit="°" optional hint={text('rotation-hint')} />
+        <PlainInput name="rotationAtMaximum_deg" unit="°" optional hint={text('rotation-at-maximum-hint')} />
       </div>
-    </details>
+      <TextInput name="rotationSource" optional />
+    </MoreInputs>
   );
 }
 
@@ -109,25 +99,22 @@ export function ThermalInputs() {
   const { inputs } = useEntering();
   const entered = ['startBolt_C', 'startFlange_C', 'coolBolt_C', 'coolFlange_C'] as const;
   return (
-    <details open={entered.some((name) => inputs[name] !== undefined)}>
-      <summary>{text('thermal')}</summary>
-      <div className={styles.more}>
-        <p className={styles.soft}>{text('thermal-hint')}</p>
-        <QuantityInput name="assembly_C" quantity="temperature" optional />
-        <div className={styles.pair}>
-          {entered.map((name) => (
-            <QuantityInput key={name} name={name} quantity="temperature" optional />
-          ))}
-          <PlainInput name="boltExpansion_ppmK" unit="µm/(m·K)" optional />
-          <PlainInput name="flangeExpansion_ppmK" unit="µm/(m·K)" optional />
-        </div>
-        <TextInput name="expansionSource" optional />
-        <div className={styles.pair}>
-          <PlainInput name="flangeStiffness_kNmm" unit="kN/mm" optional hint={text('stiffness-hint')} />
-          <PlainInput name="gasketStiffness_kNmm" unit="kN/mm" optional />
-        </div>
-        <TextInput name="stiffnessSource" optional />
+    <MoreInputs summary={text('thermal')} open={entered.some((name) => inputs[name] !== undefined)}>
+      <p className={styles.soft}>{text('thermal-hint')}</p>
+      <QuantityInput name="assembly_C" quantity="temperature" optional />
+      <div className={styles.pair}>
+        {entered.map((name) => (
+          <QuantityInput key={name} name={name} quantity="temperature" optional />
+        ))}
+        <PlainInput name="boltExpansion_ppmK" unit="µm/(m·K)" optional />
+        <PlainInput name="flangeExpansion_ppmK" unit="µm/(m·K)" optional />
       </div>
-    </details>
+      <TextInput name="expansionSource" optional />
+      <div className={styles.pair}>
+        <PlainInput name="flangeStiffness_kNmm" unit="kN/mm" optional hint={text('stiffness-hint')} />
+        <PlainInput name="gasketStiffness_kNmm" unit="kN/mm" optional />
+      </div>
+      <TextInput name="stiffnessSource" optional />
+    </MoreInputs>
   );
 }

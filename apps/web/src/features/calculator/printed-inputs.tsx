@@ -2,24 +2,21 @@ import type { QuantityName } from '@seatwell/contract';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
-import { KeyValues } from '../../ui/key-values.tsx';
-import styles from './calculator.module.css';
 import { INPUT_NAMES, INPUT_QUANTITIES, type InputName, type Inputs, numberIn } from './inputs.ts';
+import { PrintedList } from './printed-list.tsx';
 
-/** On paper the inputs are a list: everything that was entered, and nothing else. */
+/** Everything that was entered, in words. */
 export function PrintedInputs({ inputs }: { inputs: Inputs }) {
   const text = useText('calculator');
   const shown = useShownInput();
   return (
-    <section className={styles.printed}>
-      <h2>{text('inputs')}</h2>
-      <KeyValues
-        items={INPUT_NAMES.filter((name) => inputs[name] !== undefined).map((name) => ({
-          name: text(`input-${name}`),
-          value: shown(name, inputs),
-        }))}
-      />
-    </section>
+    <PrintedList
+      title={text('inputs')}
+      inputs={INPUT_NAMES.filter((name) => inputs[name] !== undefined).map((name) => ({
+        name: text(`input-${name}`),
+        value: shown(name, inputs),
+      }))}
+    />
   );
 }
 

@@ -3,6 +3,7 @@ import type { ProcedureBolts, ProcedureContent } from '@seatwell/contract';
 import { QuantityField } from '../../app/quantity-field.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Checkbox } from '../../ui/checkbox.tsx';
+import { FieldGroup } from '../../ui/field-group.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
@@ -26,8 +27,7 @@ const washerDimensions = [
 export function BoltsFields({ value, onChange }: Props) {
   const text = useText('engineering');
   return (
-    <fieldset className={styles.group}>
-      <legend className={styles.legend}>{text('bolts')}</legend>
+    <FieldGroup legend={text('bolts')}>
       <Checkbox
         label={text('bolts-said')}
         detail={text('bolts-said-detail')}
@@ -35,7 +35,7 @@ export function BoltsFields({ value, onChange }: Props) {
         onChange={(said) => onChange(said ? emptyBolts : undefined)}
       />
       {value && <SaidFields value={value} onChange={onChange} />}
-    </fieldset>
+    </FieldGroup>
   );
 }
 

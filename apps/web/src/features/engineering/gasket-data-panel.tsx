@@ -1,17 +1,16 @@
 import { GASKET_FAMILIES_KNOWN, type GasketDataAnswer, type GasketFamilyCode } from '@seatwell/contract';
 import { useState } from 'react';
-import { ErrorNotice } from '../../app/error-notice.tsx';
 import { newId } from '../../app/send-command.ts';
 import { reasonAgainst } from '../../app/sign.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
-import { Button } from '../../ui/button.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { Select } from '../../ui/select.tsx';
 import { Table } from '../../ui/table.tsx';
 import { TextField } from '../../ui/text-field.tsx';
+import { DataEntry } from './data-entry.tsx';
 import styles from './engineering.module.css';
 
 const stresses = ['seating_MPa', 'operating_MPa', 'target_MPa', 'maximum_MPa'] as const;
@@ -92,49 +91,35 @@ function GasketDataForm({ against }: { against: string | undefined }) {
     );
   };
   return (
-    <fieldset className={styles.group}>
-      <legend className={styles.legend}>{text('enter-gasket-data')}</legend>
-      <div className={styles.pair}>
-        <TextField label={text('name')} value={name} onChange={setName} />
-        <Select
-          label={text('family')}
-          value={family}
-          onChange={setFamily}
-          options={GASKET_FAMILIES_KNOWN.filter((value) => value !== 'none').map((value) => ({
-            value,
-            label: trade.word('family', value),
-          }))}
-        />
-        {stresses.map((each) => {
-          const held = values[each];
-          return (
-            <NumberField
-              key={each}
-              label={text(each)}
-              unit={format.unit('stress')}
-              value={held === undefined ? undefined : format.toShown('stress', held)}
-              onChange={(shown) =>
-                setValues((current) => ({
-                  ...current,
-                  [each]: shown === undefined ? undefined : format.toHeld('stress', shown),
-                }))
-              }
-            />
-          );
-        })}
-        <TextField label={text('source')} hint={text('gasket-source-hint')} value={source} onChange={setSource} />
-      </div>
-      <ErrorNotice error={enter.error} />
-      <span>
-        <Button
-          kind="primary"
-          busy={enter.isPending}
-          disabledReason={against ?? (complete ? undefined : text('all-with-source'))}
-          onClick={send}
-        >
-          {text('enter')}
-        </Button>
-      </span>
-    </fieldset>
+    <DataEntry legend={text('enter-gasket-data')} entering={enter} against={against} complete={complete} onEnter={send}>
+      <TextField label={text('name')} value={name} onChange={setName} />
+      <Select
+        label={text('family')}
+        value={family}
+        onChange={setFamily}
+        options={GASKET_FAMILIES_KNOWN.filter((value) => value !== 'none').map((value) => ({
+          value,
+          label: trade.word('family', value),
+        }))}
+      />
+      {stresses.map((each) => {
+        const held = values[each];
+        return (
+          <NumberField
+            key={each}
+            label={text(each)}
+            unit={format.unit('stress')}
+            value={held === undefined ? undefined : format.toShown('stress', held)}
+            onChange={(shown) =>
+              setValues((current) => ({
+                ...current,
+                [each]: shown === undefined ? undefined : format.toHeld('stress', shown),
+              }))
+            }
+          />
+        );
+      })}
+      <TextField label={text('source')} hint={text('gasket-source-hint')} value={source} onChange={setSource} />
+    </DataEntry>
   );
 }

@@ -1,15 +1,14 @@
 import type { LubricantsAnswer } from '@seatwell/contract';
 import { useState } from 'react';
-import { ErrorNotice } from '../../app/error-notice.tsx';
 import { newId } from '../../app/send-command.ts';
 import { reasonAgainst } from '../../app/sign.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
-import { Button } from '../../ui/button.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { Table } from '../../ui/table.tsx';
 import { TextField } from '../../ui/text-field.tsx';
+import { DataEntry } from './data-entry.tsx';
 import styles from './engineering.module.css';
 
 /** Lubricants with their nut factor and its source: no friction is ever assumed silently. */
@@ -47,40 +46,26 @@ export function LubricantsPanel({ answer }: { answer: LubricantsAnswer }) {
   };
   return (
     <div className={styles.form}>
-      <fieldset className={styles.group}>
-        <legend className={styles.legend}>{text('enter-lubricant')}</legend>
-        <div className={styles.pair}>
-          <TextField label={text('name')} value={name} onChange={setName} />
-          <NumberField
-            label={text('nut-factor')}
-            least={0.05}
-            most={0.5}
-            decimals={3}
-            value={nutFactor}
-            onChange={setNutFactor}
-          />
-          <NumberField
-            label={text('temperature-limit')}
-            optional
-            unit={format.unit('temperature')}
-            decimals={0}
-            value={limit === undefined ? undefined : format.toShown('temperature', limit)}
-            onChange={(shown) => setLimit(shown === undefined ? undefined : format.toHeld('temperature', shown))}
-          />
-          <TextField label={text('source')} hint={text('lubricant-source-hint')} value={source} onChange={setSource} />
-        </div>
-        <ErrorNotice error={enter.error} />
-        <span>
-          <Button
-            kind="primary"
-            busy={enter.isPending}
-            disabledReason={against ?? (complete ? undefined : text('all-with-source'))}
-            onClick={send}
-          >
-            {text('enter')}
-          </Button>
-        </span>
-      </fieldset>
+      <DataEntry legend={text('enter-lubricant')} entering={enter} against={against} complete={complete} onEnter={send}>
+        <TextField label={text('name')} value={name} onChange={setName} />
+        <NumberField
+          label={text('nut-factor')}
+          least={0.05}
+          most={0.5}
+          decimals={3}
+          value={nutFactor}
+          onChange={setNutFactor}
+        />
+        <NumberField
+          label={text('temperature-limit')}
+          optional
+          unit={format.unit('temperature')}
+          decimals={0}
+          value={limit === undefined ? undefined : format.toShown('temperature', limit)}
+          onChange={(shown) => setLimit(shown === undefined ? undefined : format.toHeld('temperature', shown))}
+        />
+        <TextField label={text('source')} hint={text('lubricant-source-hint')} value={source} onChange={setSource} />
+      </DataEntry>
       <Table
         caption={text('lubricants')}
         captionHidden

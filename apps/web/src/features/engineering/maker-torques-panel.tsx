@@ -1,15 +1,14 @@
 import type { MakerTorquesAnswer } from '@seatwell/contract';
 import { useState } from 'react';
-import { ErrorNotice } from '../../app/error-notice.tsx';
 import { newId } from '../../app/send-command.ts';
 import { reasonAgainst } from '../../app/sign.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
-import { Button } from '../../ui/button.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { Table } from '../../ui/table.tsx';
 import { TextField } from '../../ui/text-field.tsx';
+import { DataEntry } from './data-entry.tsx';
 import styles from './engineering.module.css';
 
 /** Torques of makers, for joints where nothing is computed. */
@@ -47,25 +46,17 @@ export function MakerTorquesPanel({ answer }: { answer: MakerTorquesAnswer }) {
   };
   return (
     <div className={styles.form}>
-      <fieldset className={styles.group}>
-        <legend className={styles.legend}>{text('enter-maker-torque')}</legend>
-        <div className={styles.pair}>
-          <TextField label={text('item')} value={item} onChange={setItem} />
-          <NumberField label={text('makers-torque')} unit={unit} value={torque} onChange={setTorque} />
-          <TextField label={text('source')} hint={text('makers-source-hint')} value={source} onChange={setSource} />
-        </div>
-        <ErrorNotice error={enter.error} />
-        <span>
-          <Button
-            kind="primary"
-            busy={enter.isPending}
-            disabledReason={against ?? (complete ? undefined : text('all-with-source'))}
-            onClick={send}
-          >
-            {text('enter')}
-          </Button>
-        </span>
-      </fieldset>
+      <DataEntry
+        legend={text('enter-maker-torque')}
+        entering={enter}
+        against={against}
+        complete={complete}
+        onEnter={send}
+      >
+        <TextField label={text('item')} value={item} onChange={setItem} />
+        <NumberField label={text('makers-torque')} unit={unit} value={torque} onChange={setTorque} />
+        <TextField label={text('source')} hint={text('makers-source-hint')} value={source} onChange={setSource} />
+      </DataEntry>
       <Table
         caption={text('maker-torques')}
         captionHidden

@@ -1,6 +1,7 @@
 import type { ProcedureContent } from '@seatwell/contract';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
+import { FieldGroup } from '../../ui/field-group.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
@@ -15,8 +16,7 @@ export function PolicyFields({ value, onChange }: { value: Policy; onChange: (va
   const set = (part: Partial<Policy>) => onChange({ ...value, ...part });
   const stress = value.targetBoltStress_MPa;
   return (
-    <fieldset className={styles.group}>
-      <legend className={styles.legend}>{text('policy')}</legend>
+    <FieldGroup legend={text('policy')}>
       <div className={styles.pair}>
         <Select
           label={text('area-basis')}
@@ -71,6 +71,6 @@ export function PolicyFields({ value, onChange }: { value: Policy; onChange: (va
         value={value.source}
         onChange={(source) => set({ source })}
       />
-    </fieldset>
+    </FieldGroup>
   );
 }

@@ -14,6 +14,7 @@ import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Checkbox } from '../../ui/checkbox.tsx';
+import { FieldGroup } from '../../ui/field-group.tsx';
 import { Link } from '../../ui/link.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { RadioCards } from '../../ui/radio-cards.tsx';
@@ -43,8 +44,7 @@ export function ProcedureFields({ value, onChange, lubricants }: Props) {
   const applies = (part: Partial<typeof appliesTo>) => set({ appliesTo: { ...appliesTo, ...part } });
   return (
     <>
-      <fieldset className={styles.group}>
-        <legend className={styles.legend}>{text('how')}</legend>
+      <FieldGroup legend={text('how')}>
         <div className={styles.pair}>
           <Select
             label={text('pattern')}
@@ -149,7 +149,7 @@ export function ProcedureFields({ value, onChange, lubricants }: Props) {
           checked={value.relaxationPass}
           onChange={(relaxationPass) => set({ relaxationPass })}
         />
-      </fieldset>
+      </FieldGroup>
       <BoltsFields
         value={value.bolts}
         onChange={(bolts) => {
@@ -157,8 +157,7 @@ export function ProcedureFields({ value, onChange, lubricants }: Props) {
           onChange(bolts ? { ...rest, bolts } : rest);
         }}
       />
-      <fieldset className={styles.group}>
-        <legend className={styles.legend}>{text('applies-to')}</legend>
+      <FieldGroup legend={text('applies-to')}>
         <div className={styles.pair}>
           <NumberField
             label={text('least-bolts')}
@@ -213,7 +212,7 @@ export function ProcedureFields({ value, onChange, lubricants }: Props) {
             set({ appliesTo: scopes.length === 0 ? rest : { ...rest, workScopes: scopes } });
           }}
         />
-      </fieldset>
+      </FieldGroup>
       <PolicyFields value={value.policy} onChange={(policy) => set({ policy })} />
       <TextField
         label={text('cautions')}

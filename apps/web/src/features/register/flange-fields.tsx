@@ -11,7 +11,7 @@ import { RadioCards } from '../../ui/radio-cards.tsx';
 import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import styles from './joint-form.module.css';
-import { type DraftProps, FieldGroup } from './joint-form.tsx';
+import { type DraftProps, JointFieldGroup } from './joint-form.tsx';
 import { ratingsOf, sizesOf, standardFlange } from './standard-flange.ts';
 
 /** Flange and bolting: size and rating by the standard, which fills the bolts in. */
@@ -36,7 +36,7 @@ export function FlangeFields({ draft, onChange }: DraftProps) {
     fills && boltCount !== undefined && thread !== '' && (boltCount !== fills.boltCount || thread !== fills.thread);
 
   return (
-    <FieldGroup legend={text('flange-and-bolts')}>
+    <JointFieldGroup legend={text('flange-and-bolts')}>
       <Select
         label={text('standard')}
         value={standard}
@@ -133,6 +133,6 @@ export function FlangeFields({ draft, onChange }: DraftProps) {
           {note}
         </p>
       ))}
-    </FieldGroup>
+    </JointFieldGroup>
   );
 }

@@ -6,7 +6,7 @@ import { NumberField } from '../../ui/number-field.tsx';
 import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import styles from './joint-form.module.css';
-import { type DraftProps, FieldGroup } from './joint-form.tsx';
+import { type DraftProps, JointFieldGroup } from './joint-form.tsx';
 import { standardGasket } from './standard-flange.ts';
 
 /** The gasket, with the contact ring of its standard where the tables have it. */
@@ -28,7 +28,7 @@ export function GasketFields({ draft, onChange }: DraftProps) {
     });
   };
   return (
-    <FieldGroup legend={text('gasket')}>
+    <JointFieldGroup legend={text('gasket')}>
       <Select
         label={text('family')}
         value={draft.family}
@@ -77,6 +77,6 @@ export function GasketFields({ draft, onChange }: DraftProps) {
           {text('gasket-from', { standard: known.gasketStandard, source: known.source })}
         </p>
       )}
-    </FieldGroup>
+    </JointFieldGroup>
   );
 }

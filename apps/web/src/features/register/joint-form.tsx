@@ -3,6 +3,7 @@ import { type ReactNode, useState } from 'react';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
+import { FieldGroup } from '../../ui/field-group.tsx';
 import { StickyActionBar } from '../../ui/sticky-action-bar.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import { FlangeFields } from './flange-fields.tsx';
@@ -74,12 +75,11 @@ export function JointForm(props: Props) {
   );
 }
 
-/** A group of fields under one name. */
-export function FieldGroup({ legend, children }: { legend: string; children: ReactNode }) {
+/** One part of what the register says of a joint. */
+export function JointFieldGroup({ legend, children }: { legend: string; children: ReactNode }) {
   return (
-    <fieldset className={styles.group}>
-      <legend className={styles.legend}>{legend}</legend>
+    <FieldGroup legend={legend}>
       <div className={styles.fields}>{children}</div>
-    </fieldset>
+    </FieldGroup>
   );
 }

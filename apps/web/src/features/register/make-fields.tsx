@@ -3,14 +3,14 @@ import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { DateField } from '../../ui/date-field.tsx';
 import { Select } from '../../ui/select.tsx';
-import { type DraftProps, FieldGroup } from './joint-form.tsx';
+import { type DraftProps, JointFieldGroup } from './joint-form.tsx';
 
 /** The first make of a new joint. */
 export function MakeFields({ draft, onChange, choices }: DraftProps & { choices: ChoicesAnswer }) {
   const text = useText('jointForm');
   const trade = useTrade();
   return (
-    <FieldGroup legend={text('make')}>
+    <JointFieldGroup legend={text('make')}>
       <Select
         label={text('purpose')}
         value={draft.purpose}
@@ -49,6 +49,6 @@ export function MakeFields({ draft, onChange, choices }: DraftProps & { choices:
         onChange={(packId) => onChange({ packId })}
         options={choices.packs.map((pack) => ({ value: pack.packId, label: pack.number }))}
       />
-    </FieldGroup>
+    </JointFieldGroup>
   );
 }

@@ -7,7 +7,7 @@ import { Link } from '../../ui/link.tsx';
 import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import { usualStack } from './joint-draft.ts';
-import { type DraftProps, FieldGroup } from './joint-form.tsx';
+import { type DraftProps, JointFieldGroup } from './joint-form.tsx';
 
 /** Which joint it is, where it is, and from where it is looked at. */
 export function PlaceFields({ draft, onChange, choices }: DraftProps & { choices: ChoicesAnswer }) {
@@ -19,7 +19,7 @@ export function PlaceFields({ draft, onChange, choices }: DraftProps & { choices
     (system) => whereabouts.areaId === '' || system.areaId === null || system.areaId === whereabouts.areaId,
   );
   return (
-    <FieldGroup legend={text('place')}>
+    <JointFieldGroup legend={text('place')}>
       <TextField label={text('tag')} value={draft.tag} onChange={(tag) => onChange({ tag })} />
       <Select
         label={text('kind')}
@@ -80,6 +80,6 @@ export function PlaceFields({ draft, onChange, choices }: DraftProps & { choices
           </Button>
         </span>
       )}
-    </FieldGroup>
+    </JointFieldGroup>
   );
 }

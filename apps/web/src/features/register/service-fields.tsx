@@ -4,7 +4,7 @@ import { Checkbox } from '../../ui/checkbox.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import styles from './joint-form.module.css';
-import { type DraftProps, FieldGroup } from './joint-form.tsx';
+import { type DraftProps, JointFieldGroup } from './joint-form.tsx';
 
 /** What the joint holds back: without pressure and temperature no target is calculated. */
 export function ServiceFields({ draft, onChange }: DraftProps) {
@@ -12,7 +12,7 @@ export function ServiceFields({ draft, onChange }: DraftProps) {
   const format = useFormat();
   const { pressure_MPa, temperature_C } = draft;
   return (
-    <FieldGroup legend={text('service')}>
+    <JointFieldGroup legend={text('service')}>
       <TextField label={text('medium')} optional value={draft.medium} onChange={(medium) => onChange({ medium })} />
       <NumberField
         label={text('pressure')}
@@ -48,6 +48,6 @@ export function ServiceFields({ draft, onChange }: DraftProps) {
           onChange={(hotExposed) => onChange({ hotExposed })}
         />
       </div>
-    </FieldGroup>
+    </JointFieldGroup>
   );
 }

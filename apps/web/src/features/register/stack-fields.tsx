@@ -6,7 +6,7 @@ import { Button } from '../../ui/button.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { Select } from '../../ui/select.tsx';
 import styles from './joint-form.module.css';
-import { type DraftProps, FieldGroup } from './joint-form.tsx';
+import { type DraftProps, JointFieldGroup } from './joint-form.tsx';
 
 const mostParts = 12;
 
@@ -19,7 +19,7 @@ export function StackFields({ draft, onChange }: DraftProps) {
   const set = (index: number, part: Partial<ClampedPart>) =>
     onChange({ clampedParts: parts.map((each, at) => (at === index ? { ...each, ...part } : each)) });
   return (
-    <FieldGroup legend={text('stack')}>
+    <JointFieldGroup legend={text('stack')}>
       {parts.map((part, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: parts of a stack are told apart by their place
         <div key={index} className={styles.group}>
@@ -56,6 +56,6 @@ export function StackFields({ draft, onChange }: DraftProps) {
           </Button>
         )}
       </div>
-    </FieldGroup>
+    </JointFieldGroup>
   );
 }

@@ -9,6 +9,7 @@ import { clearEnded } from '../../app/session-end.ts';
 import { useGo } from '../../app/use-go.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
+import { FieldGroup } from '../../ui/field-group.tsx';
 import { PageHeader } from '../../ui/page-header.tsx';
 import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
@@ -54,8 +55,7 @@ export function FirstVisitPage() {
     <BarePage>
       <PageHeader title={text('first-visit')} sub={text('first-visit-sub')} />
       <form className={styles.form} onSubmit={submit} noValidate>
-        <fieldset className={styles.group}>
-          <legend className={styles.legend}>{text('site')}</legend>
+        <FieldGroup legend={text('site')}>
           <TextField label={text('site-name')} value={site} onChange={setSite} error={missing(site)} />
           <TimeZoneField value={timeZone} onChange={setTimeZone} />
           <Select
@@ -64,9 +64,8 @@ export function FirstVisitPage() {
             onChange={setUnits}
             options={(['SI', 'US'] as const).map((value) => ({ value, label: text(`units-${value}`) }))}
           />
-        </fieldset>
-        <fieldset className={styles.group}>
-          <legend className={styles.legend}>{text('administrator')}</legend>
+        </FieldGroup>
+        <FieldGroup legend={text('administrator')}>
           <TextField label={text('name')} autoComplete="name" value={name} onChange={setName} error={missing(name)} />
           <TextField
             label={text('company')}
@@ -92,7 +91,7 @@ export function FirstVisitPage() {
             onChange={setPassword}
             error={tried && short ? text('password-short', { least: leastSecret, length: password.length }) : undefined}
           />
-        </fieldset>
+        </FieldGroup>
         <ErrorNotice error={setUp.error} />
         <Button kind="primary" type="submit" size="large" wide busy={setUp.isPending}>
           {text('set-up')}

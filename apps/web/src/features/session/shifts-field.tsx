@@ -1,6 +1,7 @@
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { DateField } from '../../ui/date-field.tsx';
+import { FieldGroup } from '../../ui/field-group.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import styles from './session.module.css';
 
@@ -18,8 +19,7 @@ export function ShiftsField({ value, onChange }: { value: readonly Shift[]; onCh
   const change = (index: number, part: Partial<Shift>) =>
     onChange(value.map((shift, at) => (at === index ? { ...shift, ...part } : shift)));
   return (
-    <fieldset className={styles.group}>
-      <legend className={styles.legend}>{text('shifts')}</legend>
+    <FieldGroup legend={text('shifts')}>
       {value.map((shift, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: shifts have no name of their own while they are typed
         <div key={index} className={styles.pair}>
@@ -52,6 +52,6 @@ export function ShiftsField({ value, onChange }: { value: readonly Shift[]; onCh
           </Button>
         )}
       </div>
-    </fieldset>
+    </FieldGroup>
   );
 }

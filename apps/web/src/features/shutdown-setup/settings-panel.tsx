@@ -7,6 +7,7 @@ import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { Checkbox } from '../../ui/checkbox.tsx';
+import { FieldGroup } from '../../ui/field-group.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
@@ -57,8 +58,7 @@ export function SettingsPanel({ shutdown }: PanelProps) {
     <div className={styles.panel}>
       <div className={styles.levels}>
         {CRITICALITIES.map((letter) => (
-          <fieldset key={letter} className={styles.level}>
-            <legend className={styles.legend}>{text('criticality', { letter })}</legend>
+          <FieldGroup key={letter} legend={text('criticality', { letter })}>
             <Select
               label={text('checking-level')}
               value={settings.criticalities[letter].checkingLevel}
@@ -73,7 +73,7 @@ export function SettingsPanel({ shutdown }: PanelProps) {
                 onChange={(on) => set(letter, { [name]: on })}
               />
             ))}
-          </fieldset>
+          </FieldGroup>
         ))}
       </div>
       <div className={styles.row}>

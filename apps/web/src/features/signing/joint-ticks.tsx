@@ -26,7 +26,7 @@ export function JointTicks({ rows, ticked, onChange }: JointTicksProps) {
     onChange(next);
   };
   return (
-    <fieldset className={styles.group} style={{ border: 0, margin: 0, padding: 0 }}>
+    <fieldset className={styles.group}>
       <legend>
         {text('ticked', { count: rows.length, ticked: format.count(ticked.size), joints: format.count(rows.length) })}
       </legend>

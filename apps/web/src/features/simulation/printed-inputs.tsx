@@ -2,10 +2,9 @@ import type { QuantityName } from '@seatwell/contract';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
-import { KeyValues } from '../../ui/key-values.tsx';
+import { PrintedList } from '../calculator/printed-list.tsx';
 import { readChoice, readWay, SIMULATION_INPUTS, type SimulationInput, type SimulationInputs } from './choices.ts';
 import { usePatternWords } from './pattern-words.ts';
-import styles from './simulation.module.css';
 
 const NAMES = {
   standard: 'standard',
@@ -42,7 +41,7 @@ const QUANTITIES: Partial<Record<SimulationInput, QuantityName>> = {
   division_Nm: 'torque',
 };
 
-/** On paper the inputs are a list: everything that was entered, and nothing else. */
+/** Everything that was entered, in words. */
 export function PrintedInputs({ inputs }: { readonly inputs: SimulationInputs }) {
   const text = useText('simulation');
   const trade = useTrade();
@@ -62,14 +61,12 @@ export function PrintedInputs({ inputs }: { readonly inputs: SimulationInputs })
     return entered;
   };
   return (
-    <section className={styles.printed}>
-      <h2>{text('inputs')}</h2>
-      <KeyValues
-        items={SIMULATION_INPUTS.filter((name) => inputs[name] !== undefined).map((name) => ({
-          name: text(NAMES[name]),
-          value: shown(name),
-        }))}
-      />
-    </section>
+    <PrintedList
+      title={text('inputs')}
+      inputs={SIMULATION_INPUTS.filter((name) => inputs[name] !== undefined).map((name) => ({
+        name: text(NAMES[name]),
+        value: shown(name),
+      }))}
+    />
   );
 }

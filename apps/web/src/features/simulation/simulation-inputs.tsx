@@ -11,6 +11,7 @@ import { useText } from '../../texts/text-provider.tsx';
 import { RadioCards } from '../../ui/radio-cards.tsx';
 import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
+import { MoreInputs } from '../calculator/more-inputs.tsx';
 import {
   COMPUTED,
   offeredChoices,
@@ -104,35 +105,32 @@ export function SimulationFields({ inputs, change, boltCount, first, second }: P
         onChange={(next) => change({ second: next })}
         options={[...offered, { value: COMPUTED, label: words(COMPUTED) }]}
       />
-      <details open={anyCondition}>
-        <summary className={styles.summary}>{text('conditions')}</summary>
-        <div className={styles.more}>
-          <TextField
-            label={text('passes')}
-            hint={text('passes-hint')}
-            value={inputs.passes ?? ''}
-            onChange={(passes) => change({ passes })}
-          />
-          <Plain {...number} name="limit_percent" label={text('limit')} unit="%" hint={text('limit-hint')} />
-          <Plain {...number} name="scatter_percent" label={text('scatter')} unit="%" hint={text('scatter-hint')} />
-          <Plain {...number} name="toolsAtOnce" label={text('tools-at-once')} hint={text('tools-hint')} />
-          <Held {...number} name="tilt_mm" quantity="gap" label={text('tilt-before')} hint={text('tilt-hint')} />
-          <Held
-            {...number}
-            name="contactInside_mm"
-            quantity="length"
-            label={text('contact-inside')}
-            hint={text('contact-hint')}
-          />
-          <Held
-            {...number}
-            name="contactOutside_mm"
-            quantity="length"
-            label={text('contact-outside')}
-            hint={text('contact-hint')}
-          />
-        </div>
-      </details>
+      <MoreInputs summary={text('conditions')} open={anyCondition}>
+        <TextField
+          label={text('passes')}
+          hint={text('passes-hint')}
+          value={inputs.passes ?? ''}
+          onChange={(passes) => change({ passes })}
+        />
+        <Plain {...number} name="limit_percent" label={text('limit')} unit="%" hint={text('limit-hint')} />
+        <Plain {...number} name="scatter_percent" label={text('scatter')} unit="%" hint={text('scatter-hint')} />
+        <Plain {...number} name="toolsAtOnce" label={text('tools-at-once')} hint={text('tools-hint')} />
+        <Held {...number} name="tilt_mm" quantity="gap" label={text('tilt-before')} hint={text('tilt-hint')} />
+        <Held
+          {...number}
+          name="contactInside_mm"
+          quantity="length"
+          label={text('contact-inside')}
+          hint={text('contact-hint')}
+        />
+        <Held
+          {...number}
+          name="contactOutside_mm"
+          quantity="length"
+          label={text('contact-outside')}
+          hint={text('contact-hint')}
+        />
+      </MoreInputs>
       <ComputedFields {...number} />
     </form>
   );

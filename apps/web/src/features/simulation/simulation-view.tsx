@@ -1,6 +1,7 @@
 import type { PatternAdvice } from '@seatwell/calc';
 import { useCallback, useEffect, useState } from 'react';
 import { useText } from '../../texts/text-provider.tsx';
+import { Legend } from '../../ui/legend.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { AdviceTable } from './advice-table.tsx';
 import { ComputedSection } from './computed-section.tsx';
@@ -43,14 +44,12 @@ export function SimulationView({ result, limit_percent, asTable, onCompare, onSh
         <LoadsTable patterns={patterns} at={at} />
       ) : (
         <>
-          <p className={styles.legend} aria-hidden="true">
-            {(['none', 'low', 'below', 'within', 'above'] as const).map((standing) => (
-              <span key={standing} className={styles.key}>
-                <span className={styles.swatch} data-standing={standing} />
-                {text(`standing-${standing}`, { limit: limit_percent })}
-              </span>
-            ))}
-          </p>
+          <Legend
+            entries={(['none', 'low', 'below', 'within', 'above'] as const).map((standing) => ({
+              name: text(`standing-${standing}`, { limit: limit_percent }),
+              swatch: <span className={styles.swatch} data-standing={standing} />,
+            }))}
+          />
           {equal && <p>{text('equal-within-band')}</p>}
           <div className={styles.columns}>
             {patterns.map((pattern, index) => (

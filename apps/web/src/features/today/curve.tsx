@@ -1,7 +1,7 @@
 import type { TodayAnswer } from '@seatwell/contract';
-import { useState } from 'react';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
+import { Chart } from '../../ui/chart.tsx';
 import { Table } from '../../ui/table.tsx';
 import styles from './curve.module.css';
 import { layOutCurve } from './curve-layout.ts';
@@ -17,18 +17,16 @@ interface Props {
 /** Joints tight day by day against the plan, in words, as a drawing, and as a table at a press. */
 export function Curve({ curve, total, today }: Props) {
   const text = useText('today');
-  const [asTable, setAsTable] = useState(false);
   return (
-    <section className={styles.curve}>
-      <div className={styles.head}>
-        <h2>{text('curve')}</h2>
-        <button type="button" className={styles.switch} onClick={() => setAsTable(!asTable)}>
-          {text(asTable ? 'curve-as-drawing' : 'curve-as-table')}
-        </button>
-      </div>
-      <CurveWords curve={curve} total={total} today={today} />
-      {asTable ? <CurveTable curve={curve} /> : <CurveDrawing curve={curve} total={total} />}
-    </section>
+    <Chart
+      title={text('curve')}
+      toTable={text('curve-as-table')}
+      toDrawing={text('curve-as-drawing')}
+      words={<CurveWords curve={curve} total={total} today={today} />}
+      table={<CurveTable curve={curve} />}
+    >
+      <CurveDrawing curve={curve} total={total} />
+    </Chart>
   );
 }
 
