@@ -7,6 +7,6 @@ export const procedureRoute = createRoute({
   getParentRoute: () => signedInRoute,
   path: '/site/procedures/$procedureId',
   loader: ({ context }) =>
-    Promise.all([loadTexts('engineering', 'joint'), context.queries.ensureQueryData(proceduresQuery)]),
+    Promise.all([loadTexts('engineering', 'joint', 'calculator'), context.queries.ensureQueryData(proceduresQuery)]),
   component: lazyRouteComponent(() => import('../features/engineering/procedure-page.tsx'), 'ProcedurePage'),
 });

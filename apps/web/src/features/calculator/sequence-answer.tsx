@@ -4,9 +4,9 @@ import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { BoltPlan } from '../../ui/drawing.tsx';
 import { Notice } from '../../ui/notice.tsx';
-import { Table } from '../../ui/table.tsx';
 import styles from './calculator.module.css';
 import type { Inputs } from './inputs.ts';
+import { SequenceTable } from './sequence-table.tsx';
 
 interface Props {
   readonly inputs: Inputs;
@@ -54,30 +54,7 @@ export function SequenceAnswer({ inputs, sequence, setValue }: Props) {
         />
       </div>
       <p className={styles.soft}>{text(inputs.numbering === 'order' ? 'numbered-in-order' : 'numbered-clockwise')}</p>
-      <Table
-        caption={text('order')}
-        rows={sequence.passes.map((pass, index) => ({ ...pass, number: index + 1 }))}
-        rowKey={(pass) => String(pass.number)}
-        onPhone="table"
-        columns={[
-          {
-            key: 'pass',
-            header: text('pass'),
-            rowHeader: true,
-            cell: (pass) =>
-              pass.kind === 'pattern'
-                ? text('pass-at', { pass: format.count(pass.number), percent: format.percent(pass.percent / 100) })
-                : text(pass.kind),
-          },
-          {
-            key: 'order',
-            header: text('bolts-in-order'),
-            cell: (pass) => (
-              <span className={styles.steps}>{pass.steps.map((step) => step.join(' + ')).join('  ·  ')}</span>
-            ),
-          },
-        ]}
-      />
+      <SequenceTable caption={text('order')} passes={sequence.passes} />
       <p className={styles.soft}>{text('rounds-note')}</p>
       {sequence.warnings.length > 0 && (
         <Notice kind="info" title={text('pattern-notes')}>

@@ -8,14 +8,15 @@ import { KeyValues } from '../../ui/key-values.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { Table } from '../../ui/table.tsx';
 import { phoneQuery, useMediaQuery } from '../../ui/use-media-query.ts';
+import { NoWindow } from '../joint/no-window.tsx';
 import { useLimitName } from '../joint/use-limit-name.ts';
 import { WindowChart } from '../joint/window-chart.tsx';
 import { WindowTable } from '../joint/window-table.tsx';
+import { WorkingSteps } from '../joint/working-steps.tsx';
 import { studsOf } from './answer.ts';
 import styles from './calculator.module.css';
 import type { Inputs } from './inputs.ts';
 import { FlangeStresses, Sensitivities } from './more-answers.tsx';
-import { WorkingSteps } from './working-steps.tsx';
 
 type Answer = TargetAnswer & Explained;
 
@@ -35,19 +36,7 @@ export function TargetAnswerView({ answer, inputs }: { answer: Answer; inputs: I
     <>
       <section className={styles.result}>
         <SetValue answer={answer} />
-        {!window.open && (
-          <Notice
-            kind="stop"
-            title={text('no-window', { short: format.quantity('stress', window.shortfall_MPa ?? null) })}
-          >
-            <p>{text('no-window-detail')}</p>
-            <ul>
-              {(window.remedies ?? []).map((remedy) => (
-                <li key={remedy.code}>{remedy.message}</li>
-              ))}
-            </ul>
-          </Notice>
-        )}
+        <NoWindow window={window} />
         {window.open && !spread.insideWindow && (
           <Notice kind="attention" title={text('spread-outside')}>
             <p>{text('spread-outside-detail')}</p>
@@ -118,7 +107,7 @@ export function TargetAnswerView({ answer, inputs }: { answer: Answer; inputs: I
           </ul>
         </Notice>
       )}
-      {working && <WorkingSteps steps={answer.working ?? []} />}
+      {working && <WorkingSteps caption={text('working')} steps={answer.working ?? []} />}
     </>
   );
 }

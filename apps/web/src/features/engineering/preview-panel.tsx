@@ -4,6 +4,7 @@ import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { KeyValues } from '../../ui/key-values.tsx';
 import { Notice } from '../../ui/notice.tsx';
+import { NoWindow } from '../joint/no-window.tsx';
 import { NotCheckedList } from '../joint/not-checked-list.tsx';
 import { WindowView } from '../joint/target-panel.tsx';
 import { useLimitName } from '../joint/use-limit-name.ts';
@@ -39,19 +40,7 @@ export function PreviewPanel({ preview }: { preview: TargetPreview }) {
   return (
     <section className={styles.form}>
       <h2>{text('comes-to', { torque: setTo })}</h2>
-      {window && !window.open && (
-        <Notice
-          kind="stop"
-          title={text('no-window', { short: format.quantity('stress', window.shortfall_MPa ?? null) })}
-        >
-          <p>{text('no-window-detail')}</p>
-          <ul>
-            {(window.remedies ?? []).map((remedy) => (
-              <li key={remedy.code}>{remedy.message}</li>
-            ))}
-          </ul>
-        </Notice>
-      )}
+      {window && <NoWindow window={window} />}
       {window?.open && !target.insideWindow && (
         <Notice kind="attention" title={text('outside')}>
           <p>{text('outside-detail')}</p>

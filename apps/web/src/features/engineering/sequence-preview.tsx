@@ -6,7 +6,7 @@ import { useText } from '../../texts/text-provider.tsx';
 import { BoltPlan } from '../../ui/drawing.tsx';
 import { Notice } from '../../ui/notice.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
-import { Table } from '../../ui/table.tsx';
+import { SequenceTable } from '../calculator/sequence-table.tsx';
 import styles from './engineering.module.css';
 
 /** What the procedure comes to on a flange of so many bolts: its plan and every pass in the numbering agreed. */
@@ -43,30 +43,9 @@ export function SequencePreview({ content }: { content: ProcedureContent }) {
               viewedFrom={text('viewing-side')}
             />
           </div>
-          <Table
+          <SequenceTable
             caption={text('preview-passes', { moves: format.count(answer.moves) })}
-            rows={answer.passes.map((pass, index) => ({ ...pass, number: index + 1 }))}
-            rowKey={(pass) => String(pass.number)}
-            onPhone="table"
-            columns={[
-              {
-                key: 'pass',
-                header: text('pass'),
-                rowHeader: true,
-                cell: (pass) =>
-                  pass.kind === 'pattern'
-                    ? text('pass-at', {
-                        pass: format.count(pass.number),
-                        percent: format.percent(pass.percent / 100),
-                      })
-                    : text(pass.kind === 'final-round' ? 'final-round' : 'relaxation-pass'),
-              },
-              {
-                key: 'order',
-                header: text('order'),
-                cell: (pass) => pass.steps.map((step) => step.join('+')).join(' '),
-              },
-            ]}
+            passes={answer.passes}
           />
           {answer.warnings.map((warning) => (
             <p key={warning.code}>{warning.message}</p>

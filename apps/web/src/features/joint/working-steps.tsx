@@ -4,14 +4,21 @@ import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Table } from '../../ui/table.tsx';
 
+interface Props {
+  readonly caption: string;
+  readonly captionHidden?: boolean;
+  readonly steps: readonly WorkingStep[];
+}
+
 /** Every step with its formula, its numbers and its source, to be followed by hand and printed. */
-export function WorkingSteps({ steps }: { steps: readonly WorkingStep[] }) {
-  const text = useText('calculator');
+export function WorkingSteps({ caption, captionHidden = false, steps }: Props) {
+  const text = useText('joint');
   const format = useFormat();
   const rows = steps.map((step, index) => ({ ...step, index }));
   return (
     <Table
-      caption={text('working')}
+      caption={caption}
+      captionHidden={captionHidden}
       rows={rows}
       rowKey={(step) => String(step.index)}
       columns={[
