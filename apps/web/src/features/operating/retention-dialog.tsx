@@ -5,21 +5,35 @@ import { useText } from '../../texts/text-provider.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { useOperatorAction } from './use-operator-action.ts';
 
-const within = (value: number | undefined, most: number): value is number =>
-  value !== undefined && Number.isInteger(value) && value >= 1 && value <= most;
+const longest = { sessionHours: 72, signInDays: 365, leaverDays: 3650 } as const;
+type Kept = keyof typeof longest;
+
+const within = (kept: Kept, value: number | undefined): boolean =>
+  value !== undefined && Number.isInteger(value) && value >= 1 && value <= longest[kept];
 
 /** Sets how long sessions, addresses of wrong sign-ins and names of those who left are kept. */
 export function RetentionDialog({ retention, onClose }: { retention: Retention; onClose: () => void }) {
   const text = useText('operating');
   const save = useOperatorAction();
-  const [sessionHours, setSessionHours] = useState<number | undefined>(retention.sessionHours);
-  const [signInDays, setSignInDays] = useState<number | undefined>(retention.signInDays);
-  const [leaverDays, setLeaverDays] = useState<number | undefined>(retention.leaverDays ?? undefined);
+  const [times, setTimes] = useState<Readonly<Record<Kept, number | undefined>>>({
+    sessionHours: retention.sessionHours,
+    signInDays: retention.signInDays,
+    leaverDays: retention.leaverDays ?? undefined,
+  });
   const complete =
-    within(sessionHours, 72) && within(signInDays, 365) && (leaverDays === undefined || within(leaverDays, 3650));
+    within('sessionHours', times.sessionHours) &&
+    within('signInDays', times.signInDays) &&
+    (times.leaverDays === undefined || within('leaverDays', times.leaverDays));
+  const field = (kept: Kept) => ({
+    value: times[kept],
+    onChange: (value: number | undefined) => setTimes((current) => ({ ...current, [kept]: value })),
+    least: 1,
+    most: longest[kept],
+    decimals: 0,
+  });
   const send = () =>
     save.mutate(
-      { path: '/retention', method: 'PUT', body: { sessionHours, signInDays, leaverDays: leaverDays ?? null } },
+      { path: '/retention', method: 'PUT', body: { ...times, leaverDays: times.leaverDays ?? null } },
       { onSuccess: onClose },
     );
   return (
@@ -33,32 +47,9 @@ export function RetentionDialog({ retention, onClose }: { retention: Retention; 
       onSend={send}
       onClose={onClose}
     >
-      <NumberField
-        label={text('session-hours')}
-        value={sessionHours}
-        onChange={setSessionHours}
-        least={1}
-        most={72}
-        decimals={0}
-      />
-      <NumberField
-        label={text('sign-in-days')}
-        value={signInDays}
-        onChange={setSignInDays}
-        least={1}
-        most={365}
-        decimals={0}
-      />
-      <NumberField
-        label={text('leaver-days')}
-        hint={text('leaver-days-hint')}
-        value={leaverDays}
-        onChange={setLeaverDays}
-        least={1}
-        most={3650}
-        decimals={0}
-        optional
-      />
+      <NumberField label={text('session-hours')} {...field('sessionHours')} />
+      <NumberField label={text('sign-in-days')} {...field('signInDays')} />
+      <NumberField label={text('leaver-days')} hint={text('leaver-days-hint')} optional {...field('leaverDays')} />
     </FormDialog>
   );
 }

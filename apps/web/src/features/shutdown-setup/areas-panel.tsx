@@ -1,15 +1,12 @@
 import type { ChoicesAnswer, ShutdownAnswer } from '@seatwell/contract';
-import { type FormEvent, useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
-import { ErrorNotice } from '../../app/error-notice.tsx';
 import { newId } from '../../app/send-command.ts';
 import { reasonAgainst } from '../../app/sign.ts';
 import { useCommand } from '../../app/use-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
-import { Button } from '../../ui/button.tsx';
 import { Link } from '../../ui/link.tsx';
 import { Table } from '../../ui/table.tsx';
-import { TextField } from '../../ui/text-field.tsx';
+import { ListingForm } from './listing-form.tsx';
 import styles from './setup.module.css';
 
 export interface PanelProps {
@@ -21,39 +18,18 @@ export interface PanelProps {
 export function AreasPanel({ shutdown, choices }: PanelProps) {
   const text = useText('setup');
   const add = useCommand('area-listed');
-  const [code, setCode] = useState('');
-  const [name, setName] = useState('');
   const reason = reasonAgainst([...choices.actions, ...shutdown.actions], 'area-listed');
-  const complete = code.trim() !== '' && name.trim() !== '';
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    if (!complete || reason || add.isPending) return;
-    const areaId = newId();
-    add.mutate(
-      { subjectId: areaId, payload: { areaId, code: code.trim(), name: name.trim() } },
-      {
-        onSuccess: () => {
-          setCode('');
-          setName('');
-        },
-      },
-    );
-  };
   return (
     <div className={styles.panel}>
-      <form className={styles.row} onSubmit={submit} noValidate>
-        <TextField label={text('code')} value={code} onChange={setCode} />
-        <TextField label={text('name')} value={name} onChange={setName} />
-        <Button
-          kind="primary"
-          type="submit"
-          busy={add.isPending}
-          disabledReason={reason ?? (complete ? undefined : text('code-and-name'))}
-        >
-          {text('add-area')}
-        </Button>
-      </form>
-      <ErrorNotice error={add.error} />
+      <ListingForm
+        addLabel={text('add-area')}
+        adding={add}
+        against={reason}
+        onAdd={(named, empty) => {
+          const areaId = newId();
+          add.mutate({ subjectId: areaId, payload: { areaId, ...named } }, { onSuccess: empty });
+        }}
+      />
       <Table
         caption={text('areas')}
         captionHidden

@@ -1,14 +1,12 @@
-import { type FormEvent, useState } from 'react';
-import { ErrorNotice } from '../../app/error-notice.tsx';
+import { useState } from 'react';
 import { newId } from '../../app/send-command.ts';
 import { reasonAgainst } from '../../app/sign.ts';
 import { useCommand } from '../../app/use-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
-import { Button } from '../../ui/button.tsx';
 import { Select } from '../../ui/select.tsx';
 import { Table } from '../../ui/table.tsx';
-import { TextField } from '../../ui/text-field.tsx';
 import type { PanelProps } from './areas-panel.tsx';
+import { ListingForm } from './listing-form.tsx';
 import styles from './setup.module.css';
 
 const none = 'none';
@@ -17,34 +15,21 @@ const none = 'none';
 export function SystemsPanel({ shutdown, choices }: PanelProps) {
   const text = useText('setup');
   const add = useCommand('system-listed');
-  const [code, setCode] = useState('');
-  const [name, setName] = useState('');
   const [areaId, setAreaId] = useState(none);
   const reason = reasonAgainst([...choices.actions, ...shutdown.actions], 'system-listed');
-  const complete = code.trim() !== '' && name.trim() !== '';
   const areaName = (id: string | null) => choices.areas.find((area) => area.areaId === id)?.name ?? '';
-  const submit = (event: FormEvent) => {
-    event.preventDefault();
-    if (!complete || reason || add.isPending) return;
-    const systemId = newId();
-    add.mutate(
-      {
-        subjectId: systemId,
-        payload: { systemId, areaId: areaId === none ? null : areaId, code: code.trim(), name: name.trim() },
-      },
-      {
-        onSuccess: () => {
-          setCode('');
-          setName('');
-        },
-      },
-    );
-  };
   return (
     <div className={styles.panel}>
-      <form className={styles.row} onSubmit={submit} noValidate>
-        <TextField label={text('code')} value={code} onChange={setCode} />
-        <TextField label={text('name')} value={name} onChange={setName} />
+      <ListingForm
+        addLabel={text('add-system')}
+        adding={add}
+        against={reason}
+        onAdd={(named, empty) => {
+          const systemId = newId();
+          const payload = { systemId, areaId: areaId === none ? null : areaId, ...named };
+          add.mutate({ subjectId: systemId, payload }, { onSuccess: empty });
+        }}
+      >
         <Select
           label={text('area')}
           value={areaId}
@@ -54,16 +39,7 @@ export function SystemsPanel({ shutdown, choices }: PanelProps) {
             ...choices.areas.map((area) => ({ value: area.areaId, label: area.name, detail: area.code })),
           ]}
         />
-        <Button
-          kind="primary"
-          type="submit"
-          busy={add.isPending}
-          disabledReason={reason ?? (complete ? undefined : text('code-and-name'))}
-        >
-          {text('add-system')}
-        </Button>
-      </form>
-      <ErrorNotice error={add.error} />
+      </ListingForm>
       <Table
         caption={text('systems')}
         captionHidden
