@@ -2,6 +2,7 @@ import { CalcRefusal } from '@seatwell/calc';
 import Fastify, { type FastifyInstance } from 'fastify';
 import { serializerCompiler, validatorCompiler } from 'fastify-type-provider-zod';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { CALC_EXAMPLES } from './examples.ts';
 import { calcRoutes } from './routes.ts';
 
 let app: FastifyInstance;
@@ -76,26 +77,7 @@ const OPERATIONS: readonly [string, object, readonly string[]][] = [
   ['/target', TARGET, ['window', 'target', 'spread', 'tool', 'passes']],
   [
     '/flange-stress',
-    {
-      kind: 'integral',
-      outsideDiameter_mm: 482.6,
-      insideDiameter_mm: 311.15,
-      boltCircle_mm: 431.8,
-      thickness_mm: 30.2,
-      hub: { length_mm: 76.2, smallThickness_mm: 6.35, largeThickness_mm: 27.05 },
-      loads: {
-        reactionDiameter_mm: 359.7,
-        equivalentPressure_MPa: 1.3,
-        operatingBoltLoad_N: 203_000,
-        seatingDesignLoad_N: 569_800,
-      },
-      allowables: {
-        flangeOperating_MPa: 138,
-        flangeSeating_MPa: 138,
-        elasticModulusOperating_MPa: 190_000,
-        elasticModulusSeating_MPa: 200_000,
-      },
-    },
+    CALC_EXAMPLES.flangeStress,
     ['K', 'T', 'U', 'Y', 'Z', 'F', 'V', 'f', 'e', 'd', 'L', 'momentOperating_Nm', 'rigidityJ', 'ok'],
   ],
   [

@@ -1,33 +1,15 @@
 import { PRELUDE } from '../../sheets/typesetting/prelude.ts';
+import { HEADED_PAPER } from '../headed-paper.ts';
 
 /** Layout of the hand-over list, in Typst. */
-export const HAND_OVER_TEMPLATE = `${PRELUDE}
+export const HAND_OVER_TEMPLATE = `${PRELUDE}${HEADED_PAPER}
 #let d = input
 #let t = l.handOver
-#set text(size: 9pt)
-#set par(leading: 0.5em, spacing: 0.6em)
-#set list(marker: [–])
-#set table(inset: (x: 4pt, y: 3.2pt))
-#set page(
-  paper: "a4", margin: (x: 12mm, top: 11mm, bottom: 13mm),
-  footer: context grid(columns: (1fr, auto), small(d.heading + " · " + d.version), small(page-of(counter(page).get().first(), counter(page).final().first()))),
-)
 #let listed(columns, heads, rows) = table(
   columns: columns, align: start + top,
   table.header(..heads.map(head-cell)), ..rows.flatten(),
 )
-#grid(columns: (1fr, 22mm), column-gutter: 4mm, align: (start + top, end + top),
-  {
-    text(size: if d.heading.clusters().len() > 34 { 14pt } else { 20pt }, weight: 700, d.heading)
-    linebreak()
-    text(size: 11pt, weight: 600, t.title + " · " + d.head)
-    linebreak()
-    small(d.version)
-  },
-  drawing(d.qr, width: 21mm),
-)
-#line(length: 100%, stroke: 1.4pt)
-#if d.banner != none { banner(d.banner.heading, d.banner.text) }
+#show: headed-paper.with(d.heading, t.title)
 #heading-line(t.zeros)
 #table(
   columns: (62mm, 16mm, 1fr), align: (start + top, end + top, start + top),

@@ -1,17 +1,10 @@
 import { PRELUDE } from '../../sheets/typesetting/prelude.ts';
+import { HEADED_PAPER } from '../headed-paper.ts';
 
 /** Layout of the test sheet, in Typst. */
-export const TEST_TEMPLATE = `${PRELUDE}
+export const TEST_TEMPLATE = `${PRELUDE}${HEADED_PAPER}
 #let d = input
 #let t = l.testSheet
-#set text(size: 9pt)
-#set par(leading: 0.5em, spacing: 0.6em)
-#set list(marker: [–])
-#set table(inset: (x: 4pt, y: 3.2pt))
-#set page(
-  paper: "a4", margin: (x: 12mm, top: 11mm, bottom: 13mm),
-  footer: context grid(columns: (1fr, auto), small(d.number + " · " + d.version), small(page-of(counter(page).get().first(), counter(page).final().first()))),
-)
 #let facts(rows) = grid(
   columns: (30mm, 1fr), row-gutter: 5pt, column-gutter: 4pt,
   ..rows.map(r => (
@@ -27,18 +20,7 @@ export const TEST_TEMPLATE = `${PRELUDE}
   table.header(..heads.map(head-cell)), ..rows.map(r => r.map(ticked)).flatten(),
 )
 
-#grid(columns: (1fr, 22mm), column-gutter: 4mm, align: (start + top, end + top),
-  {
-    text(size: if d.number.clusters().len() > 26 { 14pt } else { 24pt }, weight: 700, d.number)
-    linebreak()
-    text(size: 11pt, weight: 600, t.title + " · " + d.head)
-    linebreak()
-    small(d.version)
-  },
-  drawing(d.qr, width: 21mm),
-)
-#line(length: 100%, stroke: 1.4pt)
-#if d.banner != none { banner(d.banner.heading, d.banner.text) }
+#show: headed-paper.with(d.number, t.title)
 #v(3pt)
 #grid(columns: (1fr, 1fr), column-gutter: 8mm,
   { heading-line(t.test, above: 4pt); facts(d.test) },
