@@ -74,6 +74,10 @@ describe('a command with a field that cannot be', () => {
     expect(await send(opened({}, { remark: 'a\u0000b' }))).toMatchObject(problem('bad-input', 400));
   });
 
+  it('of half a character is refused, not stored as another one', async () => {
+    expect(await send(opened({}, { remark: 'a\ud800b' }))).toMatchObject(problem('bad-input', 400));
+  });
+
   it('of an unknown joint, make, shutdown or event type is not found', async () => {
     expect(await send(opened({ subjectId: uuidv7() }))).toMatchObject(problem('not-found', 404));
     expect(await send(opened({ makeId: uuidv7() }))).toMatchObject(problem('not-found', 404));
