@@ -30,9 +30,15 @@ export function useTrade(): Trade {
 }
 
 function trade(text: Translate<'trade'>, format: Formatter): Trade {
+  // A long table asks for the same few words in every frame.
+  const words = new Map<string, string>();
   const word: Trade['word'] = (group, code) => {
     const key = `${group}-${code}`;
-    return tradeKeys.has(key) ? text(key as TradeKey) : code.replaceAll('-', ' ');
+    const known = words.get(key);
+    if (known !== undefined) return known;
+    const said = tradeKeys.has(key) ? text(key as TradeKey) : code.replaceAll('-', ' ');
+    words.set(key, said);
+    return said;
   };
   return {
     word,

@@ -1,5 +1,4 @@
 import { memo } from 'react';
-import { useText } from '../texts/text-provider.tsx';
 import { classNames } from './class-names.ts';
 import styles from './virtual-table.module.css';
 import type { VirtualColumn } from './virtual-table.tsx';
@@ -10,7 +9,8 @@ export interface VirtualRowProps<Row> {
   readonly start: number;
   /** undefined while it is on its way */
   readonly row: Row | undefined;
-  readonly name: string;
+  /** what its checkbox is called */
+  readonly tickName: string;
   readonly columns: readonly VirtualColumn<Row>[];
   readonly reachable: boolean;
   /** undefined where rows cannot be ticked */
@@ -43,8 +43,7 @@ function PlainRow<Row>(props: VirtualRowProps<Row>) {
   );
 }
 
-function Cells<Row>({ row, name, columns, selected }: VirtualRowProps<Row>) {
-  const text = useText('ui');
+function Cells<Row>({ row, tickName, columns, selected }: VirtualRowProps<Row>) {
   return (
     // biome-ignore-start lint/a11y/useSemanticElements: see above
     // biome-ignore-start lint/a11y/useFocusableInteractive: the row carries the focus
@@ -54,7 +53,7 @@ function Cells<Row>({ row, name, columns, selected }: VirtualRowProps<Row>) {
           <input
             type="checkbox"
             tabIndex={-1}
-            aria-label={text('select-row', { name })}
+            aria-label={tickName}
             checked={selected}
             disabled={row === undefined}
             data-tick=""
@@ -69,6 +68,7 @@ function Cells<Row>({ row, name, columns, selected }: VirtualRowProps<Row>) {
           role={column.rowHeader ? 'rowheader' : 'gridcell'}
           className={styles.cell}
           data-numeric={column.numeric ? '' : undefined}
+          data-whole={column.whole ? '' : undefined}
           data-header={column.rowHeader ? '' : undefined}
         >
           {row === undefined ? <span className={styles.pending} aria-hidden="true" /> : column.cell(row)}

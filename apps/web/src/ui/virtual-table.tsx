@@ -6,12 +6,16 @@ import {
   type ReactNode,
   useCallback,
   useEffect,
+  useMemo,
   useRef,
   useState,
 } from 'react';
+import { useText } from '../texts/text-provider.tsx';
 import { keepPlace, keptPlace } from './kept-place.ts';
+import type { RowRange } from './row-slots.ts';
 import { phoneQuery, useMediaQuery } from './use-media-query.ts';
 import { useRowHeight } from './use-row-height.ts';
+import { useRowSlots } from './use-row-slots.ts';
 import { useShownRows } from './use-shown-rows.ts';
 import { useTicking } from './use-ticking.ts';
 import { VirtualCards } from './virtual-cards.tsx';
@@ -26,6 +30,8 @@ export interface VirtualColumn<Row> {
   /** a CSS grid track, for example "minmax(8rem, 1fr)" */
   readonly width: string;
   readonly numeric?: boolean;
+  /** its track holds every value whole: nothing has to be cut, which is drawn faster */
+  readonly whole?: boolean;
   readonly rowHeader?: boolean;
   /** present when the table can be sorted by it */
   readonly sorted?: 'ascending' | 'descending' | 'none';
@@ -66,21 +72,24 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
   const frame = useRef<HTMLDivElement>(null);
   const [kept] = useState(() => keptPlace(props.visit));
   const [current, setCurrent] = useState(kept?.row ?? 0);
+  const [focused, setFocused] = useState<number>();
   const rowHeight = useRowHeight();
 
   const virtualizer = useVirtualizer({
     count: rowCount,
     getScrollElement: () => frame.current,
     estimateSize: () => rowHeight,
-    overscan: 12,
+    overscan: 0,
     initialOffset: kept?.offset ?? 0,
   });
-  const shown = virtualizer.getVirtualItems();
+  const seen = virtualizer.getVirtualItems();
+  const inSight = rangeOf(seen);
+  const shown = useRowSlots({ inSight, rowCount, scrolling: virtualizer.isScrolling, focused });
 
   // biome-ignore lint/correctness/useExhaustiveDependencies: sizes are taken anew when rows grow
   useEffect(() => virtualizer.measure(), [rowHeight]);
 
-  useShownRows(shown, props.onShown);
+  useShownRows(seen, props.onShown);
 
   const focusRow = useCallback((index: number) => {
     const row = frame.current?.querySelector<HTMLElement>(`[data-index="${index}"]`);
@@ -109,6 +118,7 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
   };
 
   const tick = useTicking(props);
+  const tickName = useTickName();
 
   // The table listens for its rows: what a row is given stays the same from frame to frame.
   const press = (event: KeyboardEvent) => {
@@ -143,7 +153,7 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
   };
 
   const tracks = [...(selected ? ['44px'] : []), ...columns.map((column) => column.width)].join(' ');
-  const reachable = shown.some((item) => item.index === current) ? current : (shown[0]?.index ?? 0);
+  const reachable = shown.some((slot) => slot.index === current) ? current : (inSight?.first ?? 0);
 
   return (
     <div ref={frame} className={styles.frame} style={{ '--columns': tracks } as CSSProperties}>
@@ -174,19 +184,21 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
           onFocus={(event) => {
             const index = indexOf(event.target);
             if (index !== undefined) setCurrent(index);
+            setFocused(indexOf(event.target.closest('[data-index]')));
           }}
+          onBlur={() => setFocused(undefined)}
         >
-          {shown.map((item) => {
-            const row = rows[item.index];
+          {shown.map(({ key, index }) => {
+            const row = rows[index];
             return (
               <VirtualRow
-                key={item.key}
-                index={item.index}
-                start={item.start}
+                key={key}
+                index={index}
+                start={index * rowHeight}
                 row={row}
-                name={row === undefined ? '' : props.rowName(row)}
+                tickName={tickName(row === undefined ? '' : props.rowName(row))}
                 columns={columns}
-                reachable={item.index === reachable}
+                reachable={index === reachable}
                 selected={selected === undefined ? undefined : row !== undefined && selected.has(rowKey(row))}
                 opens={row !== undefined && props.onOpen !== undefined}
               />
@@ -196,6 +208,21 @@ function VirtualGrid<Row>(props: VirtualTableProps<Row>) {
       </div>
     </div>
   );
+}
+
+/** The name of a row's checkbox; its text is looked up once, and not for every row of every frame. */
+function useTickName(): (name: string) => string {
+  const text = useText('ui');
+  return useMemo(() => {
+    const [before = '', after = ''] = text('select-row', { name: '\n' }).split('\n');
+    return (name) => `${before}${name}${after}`;
+  }, [text]);
+}
+
+function rangeOf(seen: readonly { readonly index: number }[]): RowRange | undefined {
+  const [first] = seen;
+  const last = seen.at(-1);
+  return first && last && { first: first.index, last: last.index };
 }
 
 /** The row that an element is; undefined for what stands inside or outside of rows. */

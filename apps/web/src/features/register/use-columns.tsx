@@ -31,6 +31,7 @@ export function useColumns(
         key: 'tag',
         header: text('column-tag'),
         width: tagTrack,
+        whole: true,
         rowHeader: true,
         sorted: sorted('tag'),
         cell: (row) => row.tag,
@@ -46,6 +47,7 @@ export function useColumns(
         key: 'bolts',
         header: text('column-bolts'),
         width: '5rem',
+        whole: true,
         from: 'middle',
         cell: (row) => trade.bolts(row.boltCount, row.boltThread),
       },
@@ -68,6 +70,7 @@ export function useColumns(
         header: text('column-set', { unit: format.unit('torque') }),
         width: '4.25rem',
         numeric: true,
+        whole: true,
         cell: (row) => format.value('torque', row.torque_Nm),
       },
       {
