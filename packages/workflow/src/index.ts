@@ -12,6 +12,7 @@ export { ORDER_CODES, type OutOfOrder, outOfOrder } from './fold/order.ts';
 export { unknownSpecification } from './fold/unknown-specification.ts';
 export { upcast } from './fold/upcast.ts';
 export { computedPasses, passCountOf } from './pass-count.ts';
+export * from './progress/finish.ts';
 export * from './register-reading/index.ts';
 export * from './roles.ts';
 export * from './rules/evaluate.ts';

@@ -1,11 +1,11 @@
 import type { TodayAnswer } from '@seatwell/contract';
+import { finishAtPace, standing } from '@seatwell/workflow';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Chart } from '../../ui/chart.tsx';
 import { Table } from '../../ui/table.tsx';
 import styles from './curve.module.css';
 import { layOutCurve } from './curve-layout.ts';
-import { finishAtPace, standing } from './pace.ts';
 
 interface Props {
   readonly curve: TodayAnswer['curve'];
@@ -58,7 +58,14 @@ function CurveWords({ curve, total, today }: Props) {
             perDay: format.number(finish.perDay, 1),
             days: format.count(finish.days),
             left: format.count(finish.left),
-          })}
+          })}{' '}
+          {finish.latest === null
+            ? text('curve-range-open', { from: format.calendarDay(finish.earliest) })
+            : text('curve-range', {
+                from: format.calendarDay(finish.earliest),
+                to: format.calendarDay(finish.latest),
+              })}{' '}
+          {text('curve-not-in')}
         </p>
       )}
       {!finish && stand && stand.actual < total && <p className={styles.soft}>{text('curve-no-pace')}</p>}

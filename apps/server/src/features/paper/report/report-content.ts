@@ -1,4 +1,5 @@
 import type { AreaProgress } from '@seatwell/contract';
+import { dayOf, finishAtPace } from '@seatwell/workflow';
 import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
 import type { ReportSource } from './load-report.ts';
 import { allUnclosedA, figureNames, inColumns, lineOf, unclosedA } from './report-lines.ts';
@@ -20,6 +21,8 @@ export interface ReportContent {
   readonly before: readonly string[];
   readonly signOffs: readonly { readonly what: string; readonly by: string; readonly count: number }[];
   readonly people: readonly string[];
+  /** when the last joint would be tight at the present pace, and how sure that is; null where nothing can be said */
+  readonly finish: string | null;
   readonly unplanned: string | null;
 }
 
@@ -51,6 +54,19 @@ function lapsing(areas: readonly AreaProgress[], { report, figures, words, someo
     .map(([, { name, day, what }]) => fill(report.person, { name, day: figures.day(day), what: [...what].join(', ') }));
   const rest = lines.length - MOST_PEOPLE;
   return rest > 0 ? [...lines.slice(0, MOST_PEOPLE), fill(report.morePeople, { count: rest })] : lines;
+}
+
+/** The finish at the present pace, with its uncertainty. */
+function finishWords({ curve, total, now, shutdown }: ReportSource['today'], { report, figures }: SheetTexts) {
+  const finish = finishAtPace(curve, total, dayOf(now, shutdown.timeZone));
+  if (finish === undefined) return null;
+  const { days, perDay, left, on, earliest, latest } = finish;
+  const range =
+    latest === null
+      ? fill(report.paceOpen, { from: figures.day(earliest) })
+      : fill(report.paceRange, { from: figures.day(earliest), to: figures.day(latest) });
+  const values = { days, perDay: figures.printed(perDay), left, day: figures.day(on) };
+  return `${fill(report.pace, values)} ${range} ${report.paceNotIn}`;
 }
 
 /** What the report says, from the answers that its screen shows. */
@@ -88,6 +104,7 @@ export function reportContent(source: ReportSource, language: PaperLanguage = 'e
       count: waiting,
     })),
     people: lapsing(areas, texts),
+    finish: finishWords(today, texts),
     unplanned: today.curve.unplanned > 0 ? count(report.unplanned, today.curve.unplanned) : null,
   };
 }

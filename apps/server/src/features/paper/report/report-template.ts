@@ -39,6 +39,7 @@ export const REPORT_TEMPLATE = `${PRELUDE}
 #v(-3pt)
 #let swatch(dash, thick) = box(baseline: -2.5pt, line(length: 11mm, stroke: (paint: black, thickness: thick, dash: dash)))
 #text(size: 8pt, [#swatch("solid", 2.2pt) #t.curveActual #h(6mm) #swatch("dashed", 1pt) #t.curvePlan #h(6mm) #swatch("dotted", 0.8pt) #t.curveToday])
+#if d.finish != none { linebreak(); small(d.finish) }
 #if d.unplanned != none { linebreak(); small(d.unplanned) }
 #v(2pt)
 #grid(columns: (1fr, 1fr), column-gutter: 8mm,
