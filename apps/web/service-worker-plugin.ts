@@ -5,7 +5,8 @@ const NAME = 'service-worker.js';
 
 /**
  * Builds the service worker as one file of its own (it imports nothing: not every browser takes modules there), with
- * the names of everything that the app's shell consists of. Source maps stay out, and what only a desk needs.
+ * the names of everything that the app's shell consists of. Source maps stay out, and what only a desk
+ * needs; the fonts of every language are in, since a phone may be handed to somebody who reads another.
  * @param entry file of the service worker
  */
 export function serviceWorker(entry: string): Plugin {
@@ -17,7 +18,7 @@ export function serviceWorker(entry: string): Plugin {
       order: 'post',
       async handler(_options, bundle) {
         const files = Object.keys(bundle)
-          .filter((name) => /\.(js|css|woff2)$/.test(name) && !name.includes('simulation'))
+          .filter((name) => /\.(js|css|woff2|ttf)$/.test(name) && !name.includes('simulation'))
           .map((name) => `/${name}`)
           .sort();
         const name = createHash('sha256').update(files.join()).digest('hex').slice(0, 16);

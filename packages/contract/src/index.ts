@@ -8,6 +8,8 @@ export * from './languages.ts';
 export * from './primitives.ts';
 export * from './reading-order.ts';
 export * from './reads/index.ts';
+export * from './sentences/books.ts';
+export * from './sentences/say.ts';
 export * from './session.ts';
 export * from './simulation.ts';
 export * from './writing/dates.ts';

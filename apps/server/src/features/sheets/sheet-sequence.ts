@@ -40,10 +40,10 @@ export function sequenceFor(
       sequence,
       passes,
       lines: linesOf(sequence, passes, content, boltCount, texts),
-      cautions: sequence.warnings.filter(({ code }) => code !== 'grouping-usual').map(({ message }) => message),
+      cautions: sequence.warnings.filter(({ code }) => code !== 'grouping-usual').map(texts.said),
     };
   } catch (error) {
-    if (error instanceof CalcRefusal) return { refused: error.message };
+    if (error instanceof CalcRefusal) return { refused: error.errors.map(texts.said).join(' ') };
     throw error;
   }
 }

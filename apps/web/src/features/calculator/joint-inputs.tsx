@@ -2,6 +2,7 @@ import { BOLTING_GRADES, FLANGE_STANDARDS, listFlangeRatings, listFlangeSizes } 
 import { GASKET_FAMILIES_KNOWN } from '@seatwell/contract';
 import { useQuery } from '@tanstack/react-query';
 import { gasketDataQuery } from '../../app/reads.ts';
+import { useSaid } from '../../app/use-said.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { threadName } from '../../format/fractions.ts';
@@ -16,6 +17,7 @@ import { lookUp } from './request.ts';
 /** The flange, by its standard or by its bolts. */
 export function FlangeInputs() {
   const text = useText('calculator');
+  const said = useSaid('calculation');
   const trade = useTrade();
   const { inputs, change } = useEntering();
   const { standard, size } = inputs;
@@ -64,7 +66,7 @@ export function FlangeInputs() {
       )}
       {flangeRefused !== undefined && (
         <>
-          <p>{flangeRefused}</p>
+          <p>{flangeRefused.map(said).join(' ')}</p>
           <PlainInput name="boltCount" />
         </>
       )}

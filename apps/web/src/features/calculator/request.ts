@@ -5,6 +5,7 @@ import {
   findFlange,
   findGasketDimensions,
   type GasketDimensions,
+  type RefusalItem,
   SEQUENCE_PATTERNS,
   type SequencePattern,
   type SequenceRequest,
@@ -20,7 +21,7 @@ import { coatingOf, contactOf, rotationOf, strengthOf, thermalOf, washersOf } fr
 export interface LookedUp {
   readonly flange: Flange | undefined;
   /** why the flange was not found: words of the calculation */
-  readonly flangeRefused: string | undefined;
+  readonly flangeRefused: readonly RefusalItem[] | undefined;
   readonly gasket: GasketDimensions | undefined;
 }
 
@@ -36,7 +37,7 @@ export function lookUp(inputs: Inputs): LookedUp {
     return { flange, flangeRefused: undefined, gasket };
   } catch (error) {
     if (!(error instanceof CalcRefusal)) throw error;
-    return { ...none, flangeRefused: error.message };
+    return { ...none, flangeRefused: error.errors };
   }
 }
 

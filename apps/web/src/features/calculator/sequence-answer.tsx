@@ -1,4 +1,5 @@
 import type { TighteningSequence } from '@seatwell/calc';
+import { useSaid } from '../../app/use-said.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -18,6 +19,7 @@ interface Props {
 /** The bolt plan in the numbering and from the side that were chosen, and the order pass by pass. */
 export function SequenceAnswer({ inputs, sequence, setValue }: Props) {
   const text = useText('calculator');
+  const said = useSaid('calculation');
   const trade = useTrade();
   const format = useFormat();
   const first = sequence.order[0] ?? [];
@@ -60,7 +62,7 @@ export function SequenceAnswer({ inputs, sequence, setValue }: Props) {
         <Notice kind="info" title={text('pattern-notes')}>
           <ul>
             {sequence.warnings.map((warning) => (
-              <li key={warning.code}>{warning.message}</li>
+              <li key={warning.code}>{said(warning)}</li>
             ))}
           </ul>
         </Notice>

@@ -1,5 +1,6 @@
 import type { Explained, TargetAnswer } from '@seatwell/calc';
 import { useState } from 'react';
+import { useSaid } from '../../app/use-said.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { threadName } from '../../format/fractions.ts';
 import { useText } from '../../texts/text-provider.tsx';
@@ -23,6 +24,7 @@ type Answer = TargetAnswer & Explained;
 /** What the bolts are set to, between which limits, what governs, and how it was worked out. */
 export function TargetAnswerView({ answer, inputs }: { answer: Answer; inputs: Inputs }) {
   const text = useText('calculator');
+  const said = useSaid('calculation', useLimitName());
   const format = useFormat();
   const limitName = useLimitName();
   const phone = useMediaQuery(phoneQuery);
@@ -102,7 +104,7 @@ export function TargetAnswerView({ answer, inputs }: { answer: Answer; inputs: I
         <Notice kind="attention" title={text('warnings')}>
           <ul>
             {answer.warnings.map((warning) => (
-              <li key={`${warning.code} ${warning.message}`}>{warning.message}</li>
+              <li key={`${warning.code} ${warning.message}`}>{said(warning)}</li>
             ))}
           </ul>
         </Notice>

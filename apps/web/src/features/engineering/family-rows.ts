@@ -1,4 +1,4 @@
-import { CalcRefusal, type TargetTableRow, targetTable } from '@seatwell/calc';
+import { CalcRefusal, type RefusalItem, type TargetTableRow, targetTable } from '@seatwell/calc';
 import type { GasketDataAnswer, LubricantsAnswer, ProcedureContent, SitePayload } from '@seatwell/contract';
 import { procedureBolting } from '@seatwell/workflow';
 
@@ -14,7 +14,7 @@ export interface Family {
 }
 
 /** One calculation for every size of a family; a size that is not covered says why. */
-export function familyRows(family: Family): readonly TargetTableRow[] | { readonly refused: string } {
+export function familyRows(family: Family): readonly TargetTableRow[] | { readonly refused: readonly RefusalItem[] } {
   const { procedure, gasket, lubricant } = family;
   const wanted = procedure.policy.targetBoltStress_MPa;
   try {
@@ -51,7 +51,7 @@ export function familyRows(family: Family): readonly TargetTableRow[] | { readon
       },
     });
   } catch (error) {
-    if (error instanceof CalcRefusal) return { refused: error.message };
+    if (error instanceof CalcRefusal) return { refused: error.errors };
     throw error;
   }
 }

@@ -1,4 +1,5 @@
-import type { TargetTableRow } from '@seatwell/calc';
+import type { RefusalItem, TargetTableRow } from '@seatwell/calc';
+import { useSaid } from '../../app/use-said.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -7,20 +8,21 @@ import { Table } from '../../ui/table.tsx';
 import { useLimitName } from '../joint/use-limit-name.ts';
 
 interface Props {
-  readonly rows: readonly TargetTableRow[] | { readonly refused: string };
+  readonly rows: readonly TargetTableRow[] | { readonly refused: readonly RefusalItem[] };
   readonly shortfall: string;
 }
 
 /** Every size of the family with its target, or the reason why it is not covered. */
 export function FamilyTable({ rows, shortfall }: Props) {
   const text = useText('engineering');
+  const said = useSaid('calculation');
   const trade = useTrade();
   const format = useFormat();
   const limitName = useLimitName();
   if ('refused' in rows) {
     return (
       <Notice kind="attention" title={text('preview-not-possible')}>
-        <p>{rows.refused}</p>
+        <p>{rows.refused.map(said).join(' ')}</p>
       </Notice>
     );
   }

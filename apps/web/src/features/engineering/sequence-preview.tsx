@@ -1,6 +1,7 @@
 import { CalcRefusal, tighteningSequence } from '@seatwell/calc';
 import type { ProcedureContent } from '@seatwell/contract';
 import { useDeferredValue, useState } from 'react';
+import { useSaid } from '../../app/use-said.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { BoltPlan } from '../../ui/drawing.tsx';
@@ -12,6 +13,7 @@ import styles from './engineering.module.css';
 /** What the procedure comes to on a flange of so many bolts: its plan and every pass in the numbering agreed. */
 export function SequencePreview({ content }: { content: ProcedureContent }) {
   const text = useText('engineering');
+  const said = useSaid('calculation');
   const format = useFormat();
   const [boltCount, setBoltCount] = useState<number | undefined>(16);
   const answer = sequenceFor(useDeferredValue(content), boltCount);
@@ -30,7 +32,7 @@ export function SequencePreview({ content }: { content: ProcedureContent }) {
       </div>
       {'refused' in answer ? (
         <Notice kind="attention" title={text('preview-not-possible')}>
-          <p>{answer.refused}</p>
+          <p>{answer.refused.map(said).join(' ')}</p>
         </Notice>
       ) : (
         <>
@@ -48,7 +50,7 @@ export function SequencePreview({ content }: { content: ProcedureContent }) {
             passes={answer.passes}
           />
           {answer.warnings.map((warning) => (
-            <p key={warning.code}>{warning.message}</p>
+            <p key={warning.code}>{said(warning)}</p>
           ))}
         </>
       )}
@@ -68,7 +70,7 @@ function sequenceFor(content: ProcedureContent, boltCount: number | undefined) {
       relaxation: content.relaxationPass,
     });
   } catch (error) {
-    if (error instanceof CalcRefusal) return { refused: error.message };
+    if (error instanceof CalcRefusal) return { refused: error.errors };
     throw error;
   }
 }

@@ -1,6 +1,8 @@
+import { useSaid } from '../../app/use-said.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Notice } from '../../ui/notice.tsx';
+import { useLimitName } from './use-limit-name.ts';
 
 interface Props {
   readonly window: {
@@ -14,13 +16,14 @@ interface Props {
 export function NoWindow({ window }: Props) {
   const text = useText('joint');
   const format = useFormat();
+  const said = useSaid('calculation', useLimitName());
   if (window.open) return null;
   return (
     <Notice kind="stop" title={text('no-window', { short: format.quantity('stress', window.shortfall_MPa ?? null) })}>
       <p>{text('no-window-detail')}</p>
       <ul>
         {(window.remedies ?? []).map((remedy) => (
-          <li key={remedy.code}>{remedy.message}</li>
+          <li key={remedy.code}>{said(remedy)}</li>
         ))}
       </ul>
     </Notice>

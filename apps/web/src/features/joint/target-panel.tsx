@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { useGo } from '../../app/use-go.ts';
+import { useSaid } from '../../app/use-said.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -133,6 +134,7 @@ export function WindowView({ answer }: { answer: CalcTargetResponse }) {
   const text = useText('joint');
   const [asTable, setAsTable] = useState(false);
   const [working, setWorking] = useState(false);
+  const said = useSaid('calculation', useLimitName());
   return (
     <>
       {asTable ? <WindowTable answer={answer} /> : <WindowChart answer={answer} />}
@@ -149,7 +151,7 @@ export function WindowView({ answer }: { answer: CalcTargetResponse }) {
       {answer.warnings.length > 0 && (
         <ul>
           {answer.warnings.map((warning) => (
-            <li key={warning.code}>{warning.message}</li>
+            <li key={`${warning.code} ${warning.message}`}>{said(warning)}</li>
           ))}
         </ul>
       )}

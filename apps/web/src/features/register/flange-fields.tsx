@@ -1,6 +1,7 @@
 import { BOLTING_GRADES } from '@seatwell/calc';
 import { FACINGS, STANDARDS } from '@seatwell/contract';
 import { useEffect, useMemo } from 'react';
+import { useSaid } from '../../app/use-said.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -17,6 +18,7 @@ import { ratingsOf, sizesOf, standardFlange } from './standard-flange.ts';
 /** Flange and bolting: size and rating by the standard, which fills the bolts in. */
 export function FlangeFields({ draft, onChange }: DraftProps) {
   const text = useText('jointForm');
+  const said = useSaid('calculation');
   const trade = useTrade();
   const format = useFormat();
   const { standard, size, rating, boltCount, thread } = draft;
@@ -117,7 +119,7 @@ export function FlangeFields({ draft, onChange }: DraftProps) {
       {found && 'refused' in found && (
         <div className={styles.whole}>
           <Notice kind="attention" title={text('not-in-standard')}>
-            <p>{found.refused}</p>
+            <p>{found.refused.map(said).join(' ')}</p>
           </Notice>
         </div>
       )}
@@ -129,8 +131,8 @@ export function FlangeFields({ draft, onChange }: DraftProps) {
         </div>
       )}
       {fills?.notes.map((note) => (
-        <p key={note} className={styles.whole}>
-          {note}
+        <p key={note.code} className={styles.whole}>
+          {said(note)}
         </p>
       ))}
     </JointFieldGroup>

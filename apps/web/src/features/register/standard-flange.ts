@@ -1,11 +1,12 @@
 import { CalcRefusal, findFlange, findGasketDimensions, listFlangeRatings, listFlangeSizes } from '@seatwell/calc';
+import type { Said } from '@seatwell/contract';
 import type { JointDraft } from './joint-draft.ts';
 
 /** What the standard says of a flange; `asks` = it leaves the count of bolts open. */
 export type StandardFlange =
-  | { readonly boltCount: number; readonly thread: string; readonly notes: readonly string[] }
-  | { readonly asks: readonly number[]; readonly notes: readonly string[] }
-  | { readonly refused: string };
+  | { readonly boltCount: number; readonly thread: string; readonly notes: readonly Said[] }
+  | { readonly asks: readonly number[]; readonly notes: readonly Said[] }
+  | { readonly refused: readonly Said[] };
 
 /** Looks the flange up by its keys; undefined while they are not complete. */
 export function standardFlange(draft: JointDraft): StandardFlange | undefined {
@@ -18,17 +19,17 @@ export function standardFlange(draft: JointDraft): StandardFlange | undefined {
     return {
       boltCount: flange.boltCount,
       thread: flange.boltThread,
-      notes: flange.warnings.map((each) => each.message),
+      notes: flange.warnings,
     };
   } catch (error) {
     if (!(error instanceof CalcRefusal)) throw error;
     const [first] = error.errors;
-    if (first?.code !== 'bolt-count-must-be-given') return { refused: error.message };
+    if (first?.code !== 'bolt-count-must-be-given') return { refused: error.errors };
     if (draft.boltCount === 4 || draft.boltCount === 8) {
       const flange = lookUp(draft.boltCount);
       return { boltCount: flange.boltCount, thread: flange.boltThread, notes: [] };
     }
-    return { asks: [4, 8], notes: [error.message] };
+    return { asks: [4, 8], notes: error.errors };
   }
 }
 

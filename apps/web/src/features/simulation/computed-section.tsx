@@ -1,3 +1,4 @@
+import { useSaid } from '../../app/use-said.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -18,6 +19,7 @@ interface Props {
 /** Computed loads: the set values of each pass with their bolts, what comes of them, or why there are none. */
 export function ComputedSection({ computed, onShow }: Props) {
   const text = useText('simulation');
+  const said = useSaid('calculation');
   return (
     <section className={styles.section}>
       <h2>{text('computed-loads')}</h2>
@@ -28,7 +30,7 @@ export function ComputedSection({ computed, onShow }: Props) {
       )}
       {computed !== undefined && !('refused' in computed) && !computed.worthwhile && (
         <Notice title={text('nothing-to-gain')}>
-          <p>{computed.statement.message}</p>
+          <p>{said(computed.statement)}</p>
         </Notice>
       )}
       {computed !== undefined && !('refused' in computed) && computed.worthwhile && (
@@ -40,6 +42,7 @@ export function ComputedSection({ computed, onShow }: Props) {
 
 function Plan({ computed, onShow }: { readonly computed: ComputedPlanAnswer; readonly onShow: () => void }) {
   const text = useText('simulation');
+  const said = useSaid('calculation');
   const format = useFormat();
   const { final, band, cap, passes, plan } = computed;
   const rows = passes.flatMap((pass, index) =>
@@ -112,7 +115,7 @@ function Plan({ computed, onShow }: { readonly computed: ComputedPlanAnswer; rea
         ]}
       />
       {computed.warnings.map((warning) => (
-        <p key={warning.code}>{warning.message}</p>
+        <p key={warning.code}>{said(warning)}</p>
       ))}
       {tiltsMore(computed.largestTilt_mm, plan.conventional.largestParallelism_mm) && (
         <Notice kind="attention" title={text('tilts-more')}>

@@ -1,4 +1,4 @@
-import { CalcRefusal, DEFAULT_PASS_PERCENTS, findFlange } from '@seatwell/calc';
+import { CalcRefusal, DEFAULT_PASS_PERCENTS, findFlange, type RefusalItem } from '@seatwell/calc';
 import { readPasses } from '../calculator/inputs.ts';
 import { readChoice, readWay, type SimulationInput, type SimulationInputs } from './choices.ts';
 import type { ComputedJob } from './computed-answer.ts';
@@ -8,7 +8,7 @@ import type { SimulationJob } from './run-simulation.ts';
 export interface PreparedJob {
   readonly job: SimulationJob | undefined;
   readonly boltCount: number | undefined;
-  readonly refused: string | undefined;
+  readonly refused: readonly RefusalItem[] | undefined;
 }
 
 const usualLimit_percent = 10;
@@ -28,7 +28,7 @@ export function jobOf(inputs: SimulationInputs): PreparedJob {
   try {
     boltCount = findFlange(key).boltCount;
   } catch (error) {
-    if (error instanceof CalcRefusal) return { ...none, refused: error.message };
+    if (error instanceof CalcRefusal) return { ...none, refused: error.errors };
     throw error;
   }
   const target_MPa = number('stress_MPa');

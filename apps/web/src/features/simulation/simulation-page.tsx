@@ -1,5 +1,6 @@
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
+import { useSaid } from '../../app/use-said.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { Notice } from '../../ui/notice.tsx';
@@ -23,6 +24,7 @@ const addressOf = (inputs: SimulationInputs) => addresses.simulate(inputs);
 /** What each pattern does to a flange, step by step, and which brings every bolt within the limit. */
 export function SimulationPage() {
   const text = useText('simulation');
+  const said = useSaid('calculation');
   const { inputs, change } = useAddressInputs(readSimulationInputs, addressOf);
   const first = readChoice(inputs.first, 'legacy');
   const second = readWay(inputs.second, 'circular');
@@ -59,7 +61,7 @@ export function SimulationPage() {
         <div className={styles.answer} aria-busy={running} ref={answerPlace} tabIndex={-1}>
           {prepared.job === undefined && (
             <Notice title={text('missing')}>
-              <p>{prepared.refused ?? text('missing-detail')}</p>
+              <p>{prepared.refused?.map(said).join(' ') ?? text('missing-detail')}</p>
             </Notice>
           )}
           {failed !== undefined && (

@@ -1,5 +1,6 @@
 import type { PatternAdvice } from '@seatwell/calc';
 import { useCallback, useEffect, useState } from 'react';
+import { useSaid } from '../../app/use-said.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Legend } from '../../ui/legend.tsx';
 import { Notice } from '../../ui/notice.tsx';
@@ -26,6 +27,7 @@ const shownTilt = 40;
 /** The two patterns side by side at one step, and the advice. */
 export function SimulationView({ result, limit_percent, asTable, onCompare, onShowComputed }: Props) {
   const text = useText('simulation');
+  const said = useSaid('calculation');
   const { patterns } = result;
   const count = Math.max(1, ...patterns.map((pattern) => pattern.simulation.steps.length));
   const [at, setAt] = useState(count - 1);
@@ -71,7 +73,7 @@ export function SimulationView({ result, limit_percent, asTable, onCompare, onSh
         <Notice kind="attention" title={text('warnings')}>
           <ul>
             {result.warnings.map((warning) => (
-              <li key={warning.message}>{warning.message}</li>
+              <li key={warning.message}>{said(warning)}</li>
             ))}
           </ul>
         </Notice>

@@ -105,7 +105,9 @@ describe('what is set', () => {
     const wrench = tool({ kind: 'hydraulic-wrench', inForce: calibrated(pairs) });
     const gauge = tool({ kind: 'pressure-gauge', scaleUnit: 'MPa', scaleDivision: 1 });
     const result = torqueSetting(4000, wrench, gauge, SI);
-    expect(result.kind === 'refused' && result.message).toMatch(/4000 N·m is outside the tool’s 500 to 3500 N·m/);
+    expect(result.kind === 'refused' && result.errors[0]?.message).toMatch(
+      /4000 N·m is outside the tool’s 500 to 3500 N·m/,
+    );
   });
 
   test('on a tensioner, the pressure at the mark of the gauge that the target was rounded to', () => {

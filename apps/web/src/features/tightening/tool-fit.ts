@@ -1,5 +1,5 @@
 import { CalcRefusal, hydraulicPressure } from '@seatwell/calc';
-import type { TighteningMethod, ToolRow, ToolSetting } from '@seatwell/contract';
+import type { Said, TighteningMethod, ToolRow, ToolSetting } from '@seatwell/contract';
 
 // Mechanical wrenches are used between 20 and 100 % of their scale (common practice); the rule of the record says the same.
 const LEAST_SHARE_OF_SCALE = 0.2;
@@ -89,7 +89,7 @@ function atMark(shown: number, division: number | null): number {
 
 export type SettingResult =
   | { readonly kind: 'set'; readonly set: ToolSetting; readonly resulting_Nm: number | null }
-  | { readonly kind: 'refused'; readonly message: string };
+  | { readonly kind: 'refused'; readonly errors: readonly Said[] };
 
 /**
  * What is set on the tool for a torque: on a wrench the torque at the mark of its scale, on a hydraulic wrench the
@@ -108,7 +108,7 @@ export function torqueSetting(
     return { kind: 'set', set, resulting_Nm: null };
   }
   const division = gauge?.scaleDivision ?? null;
-  if (!gauge || division === null) return { kind: 'refused', message: '' };
+  if (!gauge || division === null) return { kind: 'refused', errors: [] };
   try {
     const pairs = tool.inForce?.pairs ?? [];
     const { pressure_MPa, resultingTorque_Nm } = hydraulicPressure({ torque_Nm, pairs, gaugeDivision_MPa: division });
@@ -116,7 +116,7 @@ export function torqueSetting(
     const set = { torque_Nm: resultingTorque_Nm, asEntered: { value, unit: units.unit('pressure') } };
     return { kind: 'set', set, resulting_Nm: resultingTorque_Nm };
   } catch (error) {
-    if (error instanceof CalcRefusal) return { kind: 'refused', message: error.message };
+    if (error instanceof CalcRefusal) return { kind: 'refused', errors: error.errors };
     throw error;
   }
 }

@@ -1,4 +1,5 @@
 import type { MakeAnswer, ToolRow, ToolSetting } from '@seatwell/contract';
+import { useSaid } from '../../app/use-said.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { KIND_OF_METHOD, ofOtherArea, pressureSetting, torqueSetting, unfit } from './tool-fit.ts';
@@ -33,8 +34,9 @@ export function useSettings(
   area_mm2: number | undefined,
 ): readonly Setting[] {
   const text = useText('tightening');
+  const said = useSaid('calculation');
   const format = useFormat();
-  const settingOf = (value: Wanted | null) => settingFor(procedure, value, tools, chosen, area_mm2, text, format);
+  const settingOf = (value: Wanted | null) => settingFor(procedure, value, tools, chosen, area_mm2, text, format, said);
   return wanted.length === 0 ? [settingOf(null)] : wanted.map(settingOf);
 }
 
@@ -46,6 +48,7 @@ function settingFor(
   area_mm2: number | undefined,
   text: ReturnType<typeof useText<'tightening'>>,
   format: ReturnType<typeof useFormat>,
+  said: ReturnType<typeof useSaid>,
 ): Setting {
   const units = { toShown: format.toShown, toHeld: format.toHeld, unit: format.unit };
   if (!procedure) return none(text('missing-procedure'));
@@ -76,6 +79,6 @@ function settingFor(
   if (method === 'hydraulic-wrench' && (gauge?.scaleDivision ?? null) === null) return none(text('gauge-no-division'));
   const result = torqueSetting(wanted.torque_Nm, tool, gauge, units);
   return result.kind === 'refused'
-    ? none(result.message)
+    ? none(result.errors.map(said).join(' '))
     : { set: result.set, missing: undefined, resulting_Nm: result.resulting_Nm };
 }

@@ -45,7 +45,7 @@ export function testFacts(
  * The distance to keep: computed for gas where its volume is known, never assumed where it is not.
  * Source: ASME PCC-2 article 501, the later form, which keeps people farther away.
  */
-export function exclusion({ pack, volume_m3 }: TestSheetSource, { testSheet, figures }: SheetTexts): TestFact[] {
+export function exclusion({ pack, volume_m3 }: TestSheetSource, { testSheet, figures, said }: SheetTexts): TestFact[] {
   const label = testSheet.exclusion;
   if (!GAS.includes(pack.plan.way)) return [{ label, value: testSheet.exclusionLiquid, write: true }];
   if (volume_m3 === null) return [{ label, value: testSheet.exclusionMissing, strong: true, write: true }];
@@ -57,7 +57,7 @@ export function exclusion({ pack, volume_m3 }: TestSheetSource, { testSheet, fig
   });
   return [
     { label, value, strong: true },
-    { label: '', value: [`ASME ${METHOD}, article 501`, ...found.warnings.map(({ message }) => message)].join('. ') },
+    { label: '', value: [`ASME ${METHOD}, article 501`, ...found.warnings.map(said)].join('. ') },
   ];
 }
 

@@ -1,10 +1,11 @@
-import { LANGUAGES, type Language, nearestLanguage } from '@seatwell/contract';
+import { LANGUAGES, type Language, nearestLanguage, type Said } from '@seatwell/contract';
 import { type PaperFigures, type PaperUnits, paperFigures } from '../sheet-numbers.ts';
 import { AR } from './ar/index.ts';
 import { EN } from './en/index.ts';
 import { ES } from './es/index.ts';
 import { HI } from './hi/index.ts';
 import { PT } from './pt/index.ts';
+import { saidOnPaper } from './said.ts';
 
 /** Paper is printed in the languages of the screens. */
 export type PaperLanguage = Language;
@@ -12,7 +13,11 @@ export type PaperLanguage = Language;
 /** Every word of the paper; {names} are filled in by `fill`. */
 export type PaperWords = typeof EN;
 /** The words of a language with its way to write numbers and dates. */
-export type SheetTexts = PaperWords & { readonly figures: PaperFigures };
+export type SheetTexts = PaperWords & {
+  readonly figures: PaperFigures;
+  /** a warning or refusal of the calculation */
+  readonly said: (said: Said) => string;
+};
 export type BannerCode = keyof SheetTexts['banners'];
 
 // Another language is a folder of the same shape beside en/: `export const ES = { … } satisfies PaperWords` and its line
@@ -35,7 +40,9 @@ export function sheetTexts(language: PaperLanguage, units: PaperUnits = 'SI'): S
   const key = `${language} ${units}`;
   const known = made.get(key);
   if (known) return known;
-  const texts = { ...(CATALOGUES[language] ?? EN), figures: paperFigures(language, units) };
+  const words = CATALOGUES[language] ?? EN;
+  const figures = paperFigures(language, units);
+  const texts = { ...words, figures, said: saidOnPaper(language, words, figures) };
   made.set(key, texts);
   return texts;
 }
