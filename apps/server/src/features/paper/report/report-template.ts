@@ -14,8 +14,7 @@ export const REPORT_TEMPLATE = `${PRELUDE}
 #grid(columns: (1fr, 20mm), column-gutter: 4mm, align: (start + top, end + top),
   {
     text(size: 18pt, weight: 700, t.title)
-    linebreak()
-    text(size: 10.5pt, weight: 600, d.head + " · " + d.asOf)
+    block(above: 7pt, below: 0pt, text(size: 10.5pt, weight: 600, d.head + " · " + d.asOf))
     for h in d.headlines { block(above: 5pt, below: 0pt, text(size: 11.5pt, weight: 700, h)) }
   },
   drawing(d.qr, width: 19mm),
@@ -39,7 +38,7 @@ export const REPORT_TEMPLATE = `${PRELUDE}
 #v(-3pt)
 #let swatch(dash, thick) = box(baseline: -2.5pt, line(length: 11mm, stroke: (paint: black, thickness: thick, dash: dash)))
 #text(size: 8pt, [#swatch("solid", 2.2pt) #t.curveActual #h(6mm) #swatch("dashed", 1pt) #t.curvePlan #h(6mm) #swatch("dotted", 0.8pt) #t.curveToday])
-#if d.finish != none { linebreak(); small(d.finish) }
+#if d.finish != none { linebreak(); text(size: 8.8pt, d.finish) }
 #if d.unplanned != none { linebreak(); small(d.unplanned) }
 #v(2pt)
 #grid(columns: (1fr, 1fr), column-gutter: 8mm,
