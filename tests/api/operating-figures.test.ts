@@ -13,6 +13,7 @@ import {
   type SignedIn,
   siteCommand,
 } from './support/plant.ts';
+import { springShutdown } from './support/sample-plant.ts';
 
 const TOKEN = 'a token of sixteen and more';
 const lines: string[] = [];
@@ -29,17 +30,7 @@ beforeAll(async () => {
   coordinator = await engage(plant, 'coordinator', 'Cora Dinator');
   inspector = await engage(plant, 'inspector', 'Ina Spector');
   shutdownId = uuidv7();
-  accepted(
-    await command(plant, coordinator, shutdownId, 'shutdown-opened', shutdownId, {
-      name: 'Spring',
-      timeZone: 'Europe/Oslo',
-      startsOn: '2027-03-01',
-      endsOn: '2027-03-28',
-      shifts: [{ name: 'day', starts: '06:00', ends: '18:00' }],
-      units: 'SI',
-      areaBasis: 'tensile',
-    }),
-  );
+  accepted(await command(plant, coordinator, shutdownId, 'shutdown-opened', shutdownId, springShutdown));
 });
 afterAll(() => plant.close());
 

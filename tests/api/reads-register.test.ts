@@ -6,7 +6,8 @@ import { naturalKey } from '../../apps/server/src/features/joints/natural-key.ts
 import { sizeRank } from '../../apps/server/src/features/joints/size-rank.ts';
 import { accepted, command } from './support/plant.ts';
 import { read } from './support/read.ts';
-import { type ListedJoint, listJoint, openShutdown, type Shutdown, specification } from './support/shutdown.ts';
+import { specification } from './support/sample-plant.ts';
+import { type ListedJoint, listJoint, openShutdown, type Shutdown } from './support/shutdown.ts';
 import { engineer, onMake } from './support/work.ts';
 
 let shutdown: Shutdown;

@@ -16,7 +16,8 @@ import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { accepted, command, siteCommand } from './support/plant.ts';
 import { read, readSite } from './support/read.ts';
-import { listJoint, openShutdown, procedureContent, registerTool, type Shutdown } from './support/shutdown.ts';
+import { procedureContent } from './support/sample-plant.ts';
+import { listJoint, openShutdown, registerTool, type Shutdown } from './support/shutdown.ts';
 import { taleTo } from './support/tale.ts';
 
 let shutdown: Shutdown;

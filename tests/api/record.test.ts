@@ -2,6 +2,7 @@ import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { appendLeaf, frontierRoot, rootOfLeaves } from '../../apps/server/src/platform/record/merkle.ts';
 import { accepted, command, engage, openPlant, type Plant, type SignedIn } from './support/plant.ts';
+import { springShutdown } from './support/sample-plant.ts';
 
 let plant: Plant;
 let coordinator: SignedIn;
@@ -11,20 +12,7 @@ beforeAll(async () => {
   plant = await openPlant();
   coordinator = await engage(plant, 'coordinator', 'Cora Dinator');
   shutdownId = uuidv7();
-  accepted(
-    await command(plant, coordinator, shutdownId, 'shutdown-opened', shutdownId, {
-      name: 'Spring',
-      timeZone: 'Europe/Oslo',
-      startsOn: '2027-03-01',
-      endsOn: '2027-03-28',
-      shifts: [
-        { name: 'day', starts: '06:00', ends: '18:00' },
-        { name: 'night', starts: '18:00', ends: '06:00' },
-      ],
-      units: 'SI',
-      areaBasis: 'tensile',
-    }),
-  );
+  accepted(await command(plant, coordinator, shutdownId, 'shutdown-opened', shutdownId, springShutdown));
 });
 afterAll(() => plant.close());
 

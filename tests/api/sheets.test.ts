@@ -3,15 +3,8 @@ import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { pdfFonts, pdfPages, pdfText } from './support/pdf-text.ts';
 import { accepted, command, engage, type SignedIn, siteCommand } from './support/plant.ts';
-import {
-  type ListedJoint,
-  listJoint,
-  openShutdown,
-  procedureContent,
-  registerTool,
-  type Shutdown,
-  specification,
-} from './support/shutdown.ts';
+import { procedureContent, specification } from './support/sample-plant.ts';
+import { type ListedJoint, listJoint, openShutdown, registerTool, type Shutdown } from './support/shutdown.ts';
 import { engineer, makeState, onMake } from './support/work.ts';
 
 let shutdown: Shutdown;

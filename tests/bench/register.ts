@@ -1,4 +1,5 @@
 import pg from 'pg';
+import { fillRegister } from '../api/support/many-joints.ts';
 import { listJoint } from '../api/support/shutdown.ts';
 import { openBenchShutdown, send } from './support/bench-shutdown.ts';
 import { percentile, rounded } from './support/statistics.ts';
@@ -31,7 +32,7 @@ export async function bench(): Promise<object> {
   const { shutdown, url, cookie, databaseUrl } = plant;
   const first = await listJoint(shutdown, { tag: 'U0-0000000' });
   const pool = new pg.Pool({ connectionString: databaseUrl, max: 4 });
-  await fill(pool, first.jointId);
+  await fillRegister(databaseUrl, first.jointId, JOINTS);
   const answers: Record<string, unknown> = {};
   const all: number[] = [];
   const floor: number[] = [];
@@ -69,28 +70,4 @@ let site: string | undefined;
 async function siteOf(pool: pg.Pool): Promise<string> {
   site ??= (await pool.query<{ site_id: string }>('SELECT site_id FROM site')).rows[0]?.site_id;
   return site ?? '';
-}
-
-/** Copies of one listed joint with tags, sizes, stages and days of their own; only the projection is filled. */
-async function fill(pool: pg.Pool, jointId: string): Promise<void> {
-  const { rows } = await pool.query<{ name: string }>(
-    `SELECT attname AS name FROM pg_attribute WHERE attrelid = 'joint'::regclass AND attnum > 0 AND NOT attisdropped ORDER BY attnum`,
-  );
-  const changed: Readonly<Record<string, string>> = {
-    joint_id: 'gen_random_uuid()',
-    tag: `'U' || (n % 40) || '-' || lpad(n::text, 7, '0')`,
-    tag_key: `convert_to('U' || lpad((n % 40)::text, 10, '0') || '-' || lpad(n::text, 10, '0'), 'UTF8')`,
-    search_text: `lower('U' || (n % 40) || '-' || lpad(n::text, 7, '0') || ' 8"-hc-' || (n % 900))`,
-    size_rank: '(ARRAY[50, 75, 100, 150, 200, 300])[1 + n % 6]',
-    stage: `(ARRAY['planned', 'engineered', 'released', 'open', 'tight', 'checked', 'proven'])[1 + n % 7]`,
-    stage_rank: '(ARRAY[0, 1, 2, 3, 7, 8, 9])[1 + n % 7]',
-    planned_on: `date '2027-03-01' + n % 28`,
-  };
-  const columns = rows.map(({ name }) => name);
-  await pool.query(
-    `INSERT INTO joint (${columns.join(', ')}) SELECT ${columns.map((name) => changed[name] ?? `j.${name}`).join(', ')}
-     FROM joint j, generate_series(1, ${JOINTS - 1}) n WHERE j.joint_id = $1`,
-    [jointId],
-  );
-  await pool.query('VACUUM ANALYZE joint');
 }

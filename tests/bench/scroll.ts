@@ -1,6 +1,6 @@
 import type { CDPSession, Page } from 'playwright-core';
+import { fillRegister } from '../api/support/many-joints.ts';
 import { listJoint } from '../api/support/shutdown.ts';
-import { fillRegister } from '../browser/support/many-joints.ts';
 import { openBenchBrowser } from './support/bench-page.ts';
 import { openBenchShutdown } from './support/bench-shutdown.ts';
 import { percentile, rounded } from './support/statistics.ts';

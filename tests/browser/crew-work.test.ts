@@ -3,10 +3,11 @@ import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { accepted, siteCommand } from '../api/support/plant.ts';
 import { type ListedJoint, listJoint, registerTool } from '../api/support/shutdown.ts';
+import { holdTalk } from '../api/support/talk.ts';
 import { tensionerProcedure, tensionerTools } from '../api/support/tensioning.ts';
 import { engineer, makeState, onMake, openAndNipUp, openingBy, release, tighten } from '../api/support/work.ts';
 import { type BuiltPlant, openBuiltPlant } from './support/built-plant.ts';
-import { holdTalk, hoursAgo, procedureFor } from './support/crew-plant.ts';
+import { hoursAgo, procedureFor } from './support/crew-plant.ts';
 import { button, inDialog } from './support/dialogs.ts';
 import { desk, phone } from './support/gallery.ts';
 import { picture } from './support/running-plant.ts';
@@ -48,7 +49,7 @@ const everyBolt = async () => {
 
 beforeAll(async () => {
   plant = await openBuiltPlant();
-  await hoursAgo(plant, 7, () => holdTalk(plant, plant.shutdown.procedureId));
+  await hoursAgo(plant, 7, () => holdTalk(plant.shutdown));
 });
 afterAll(() => plant?.close());
 

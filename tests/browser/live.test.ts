@@ -4,7 +4,7 @@ import { type ListedJoint, listJoint } from '../api/support/shutdown.ts';
 import { engineer, makeState, release } from '../api/support/work.ts';
 import { type BuiltPlant, openBuiltPlant } from './support/built-plant.ts';
 import { desk } from './support/gallery.ts';
-import { settled, watchedPage } from './support/watched-page.ts';
+import { openPage } from './support/watched-page.ts';
 
 let plant: BuiltPlant;
 let joint: ListedJoint;
@@ -15,10 +15,8 @@ const complaints: string[][] = [];
 
 /** A page in a browser of its own; every further load of it is noted. */
 async function openIn(role: string, path: string): Promise<Page> {
-  const watched = await watchedPage(await plant.contextOf(role, desk));
+  const watched = await openPage(await plant.contextOf(role, desk), plant.at(path));
   complaints.push(watched.complaints);
-  await watched.page.goto(plant.at(path));
-  await settled(watched.page);
   watched.page.on('load', (page) => loads.push(page.url()));
   return watched.page;
 }

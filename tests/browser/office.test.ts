@@ -1,33 +1,23 @@
 import type { JointPage, PersonPage } from '@seatwell/contract';
-import type { Page } from 'playwright-core';
 import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { accepted, command, PASSWORD, siteCommand } from '../api/support/plant.ts';
 import { type ListedJoint, listJoint } from '../api/support/shutdown.ts';
+import { holdTalk } from '../api/support/talk.ts';
 import { engineer, openAndNipUp, release, tighten } from '../api/support/work.ts';
 import { type BuiltPlant, openBuiltPlant } from './support/built-plant.ts';
 import { button, choose, day, inDialog, sign } from './support/dialogs.ts';
 import { desk, phone } from './support/gallery.ts';
 import { read } from './support/people.ts';
 import { picture } from './support/running-plant.ts';
-import { settled, watchedPage } from './support/watched-page.ts';
+import { openPage } from './support/watched-page.ts';
 
 let plant: BuiltPlant;
 let tightened: ListedJoint;
 beforeAll(async () => {
   plant = await openBuiltPlant();
   const { shutdown } = plant;
-  const talkId = uuidv7();
-  accepted(
-    await command(shutdown.plant, shutdown.chargehand, shutdown.shutdownId, 'talk-held', talkId, {
-      talkId,
-      procedureId: shutdown.procedureId,
-      revision: 1,
-      crewId: shutdown.crewId,
-      heldBy: shutdown.chargehand.personId,
-      attendees: [shutdown.technician, shutdown.mate].map(({ personId }) => ({ personId, signedBy: 'pin' as const })),
-    }),
-  );
+  await holdTalk(shutdown);
   tightened = await listJoint(shutdown);
   await engineer(shutdown, tightened);
   await release(shutdown, tightened);
@@ -37,12 +27,8 @@ beforeAll(async () => {
 afterAll(() => plant?.close());
 
 /** A page of a role's account, with what it complained about. */
-async function pageOf(role: string, size: typeof desk, address: string): Promise<{ page: Page; complaints: string[] }> {
-  const watched = await watchedPage(await plant.contextOf(role, size));
-  await watched.page.goto(address);
-  await settled(watched.page);
-  return watched;
-}
+const pageOf = async (role: string, size: typeof desk, address: string) =>
+  openPage(await plant.contextOf(role, size), address);
 
 describe('accounts and people', () => {
   it('a deputy is named for days, a role ends, an account is closed', async () => {

@@ -2,8 +2,9 @@ import type { AddressInfo } from 'node:net';
 import type { BrowserContext, Page } from 'playwright-core';
 import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { accepted, command, PASSWORD } from '../api/support/plant.ts';
+import { PASSWORD } from '../api/support/plant.ts';
 import { type ListedJoint, listJoint } from '../api/support/shutdown.ts';
+import { holdTalk } from '../api/support/talk.ts';
 import { engineer, faces, makeState, nippedUp, onMake, openingBy, release, tighten } from '../api/support/work.ts';
 import { type BuiltPlant, openBuiltPlant } from './support/built-plant.ts';
 import { button, inDialog } from './support/dialogs.ts';
@@ -69,17 +70,7 @@ beforeAll(async () => {
   plant = await openBuiltPlant();
   const { shutdown } = plant;
   port = (shutdown.plant.app.server.address() as AddressInfo).port;
-  const talkId = uuidv7();
-  accepted(
-    await command(shutdown.plant, shutdown.chargehand, shutdown.shutdownId, 'talk-held', talkId, {
-      talkId,
-      procedureId: shutdown.procedureId,
-      revision: 1,
-      crewId: shutdown.crewId,
-      heldBy: shutdown.chargehand.personId,
-      attendees: [shutdown.technician, shutdown.mate].map(({ personId }) => ({ personId, signedBy: 'pin' as const })),
-    }),
-  );
+  await holdTalk(shutdown);
   joint = await listJoint(shutdown);
   await engineer(shutdown, joint);
   await release(shutdown, joint);

@@ -1,10 +1,10 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { createTestDatabase } from '../api/support/database.ts';
+import { fillRegister } from '../api/support/many-joints.ts';
 import { listJoint } from '../api/support/shutdown.ts';
 import { type BuiltPlant, openBuiltPlant } from './support/built-plant.ts';
 import { desk, phone } from './support/gallery.ts';
-import { fillRegister } from './support/many-joints.ts';
 import { settled, watchedPage } from './support/watched-page.ts';
 
 const JOINTS = 100_000;

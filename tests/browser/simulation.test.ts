@@ -1,15 +1,15 @@
 import type { Page } from 'playwright-core';
-import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { accepted, command } from '../api/support/plant.ts';
-import { listJoint, specification } from '../api/support/shutdown.ts';
+import { specification } from '../api/support/sample-plant.ts';
+import { listJoint } from '../api/support/shutdown.ts';
+import { holdTalk } from '../api/support/talk.ts';
 import { engineer, makeState, openAndNipUp, release } from '../api/support/work.ts';
 import { barriers, sideways } from './support/barriers.ts';
 import { type BuiltPlant, openBuiltPlant } from './support/built-plant.ts';
 import { button, sign } from './support/dialogs.ts';
 import { desk, phone } from './support/gallery.ts';
 import { picture } from './support/running-plant.ts';
-import { settled, watchedPage } from './support/watched-page.ts';
+import { openPage } from './support/watched-page.ts';
 
 const FLANGE = {
   standard: 'ASME-B16.5',
@@ -26,26 +26,12 @@ let plant: BuiltPlant;
 beforeAll(async () => {
   plant = await openBuiltPlant();
   const { shutdown } = plant;
-  const talkId = uuidv7();
-  accepted(
-    await command(shutdown.plant, shutdown.chargehand, shutdown.shutdownId, 'talk-held', talkId, {
-      talkId,
-      procedureId: shutdown.procedureId,
-      revision: 1,
-      crewId: shutdown.crewId,
-      heldBy: shutdown.chargehand.personId,
-      attendees: [shutdown.technician, shutdown.mate].map(({ personId }) => ({ personId, signedBy: 'pin' as const })),
-    }),
-  );
+  await holdTalk(shutdown);
 });
 afterAll(() => plant?.close());
 
-async function pageOf(role: string, size: typeof desk, address: string): Promise<{ page: Page; complaints: string[] }> {
-  const watched = await watchedPage(await plant.contextOf(role, size));
-  await watched.page.goto(address);
-  await settled(watched.page);
-  return watched;
-}
+const pageOf = async (role: string, size: typeof desk, address: string) =>
+  openPage(await plant.contextOf(role, size), address);
 
 /** The answer of the worker stands. */
 const answered = (page: Page) => page.getByRole('heading', { name: 'Computed loads' }).last().waitFor();

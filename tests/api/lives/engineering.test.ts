@@ -2,7 +2,8 @@ import type { Payload } from '@seatwell/contract';
 import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { accepted, refusedBy, siteCommand } from '../support/plant.ts';
-import { openShutdown, type Shutdown, specification } from '../support/shutdown.ts';
+import { specification } from '../support/sample-plant.ts';
+import { openShutdown, type Shutdown } from '../support/shutdown.ts';
 import { taleTo } from '../support/tale.ts';
 import { nippedUp } from '../support/work.ts';
 

@@ -1,7 +1,8 @@
 import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { accepted, command, refusedBy } from '../support/plant.ts';
-import { type JointOptions, openShutdown, type Shutdown, specification } from '../support/shutdown.ts';
+import { specification } from '../support/sample-plant.ts';
+import { type JointOptions, openShutdown, type Shutdown } from '../support/shutdown.ts';
 import { type Tale, taleTo } from '../support/tale.ts';
 import { faces, nippedUp } from '../support/work.ts';
 

@@ -3,7 +3,8 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { foundJoint, foundTo } from '../support/found.ts';
 import { accepted, command, refusedBy } from '../support/plant.ts';
 import { readStream } from '../support/refold.ts';
-import { openShutdown, type Shutdown, specification } from '../support/shutdown.ts';
+import { specification } from '../support/sample-plant.ts';
+import { openShutdown, type Shutdown } from '../support/shutdown.ts';
 import { type Tale, taleTo } from '../support/tale.ts';
 import { nippedUp } from '../support/work.ts';
 

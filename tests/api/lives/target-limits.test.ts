@@ -2,7 +2,8 @@ import type { JointSpecification, Payload, ProcedureBolts } from '@seatwell/cont
 import type { TargetEvidence } from '@seatwell/workflow';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { procedureWith, steelBolts } from '../support/bolts.ts';
-import { type ListedJoint, listJoint, openShutdown, type Shutdown, specification } from '../support/shutdown.ts';
+import { specification } from '../support/sample-plant.ts';
+import { type ListedJoint, listJoint, openShutdown, type Shutdown } from '../support/shutdown.ts';
 import { makeState, onMake } from '../support/work.ts';
 
 let shutdown: Shutdown;

@@ -2,7 +2,8 @@ import type { Payload } from '@seatwell/contract';
 import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { accepted, refusedBy, siteCommand } from '../support/plant.ts';
-import { listJoint, openShutdown, type Shutdown, specification } from '../support/shutdown.ts';
+import { specification } from '../support/sample-plant.ts';
+import { listJoint, openShutdown, type Shutdown } from '../support/shutdown.ts';
 import { tensionerProcedure, tensionerTools } from '../support/tensioning.ts';
 import { makeState, onMake, openAndNipUp, release, wait } from '../support/work.ts';
 

@@ -1,10 +1,12 @@
 import type { JointSpecification } from '@seatwell/contract';
 import { DEFAULT_SETTINGS } from '@seatwell/workflow';
 import { accepted, type SignedIn, siteCommand } from '../support/plant.ts';
-import { type JointOptions, type Shutdown, specification } from '../support/shutdown.ts';
+import { specification } from '../support/sample-plant.ts';
+import type { JointOptions, Shutdown } from '../support/shutdown.ts';
 import { type Point, type Said, type Tale, taleTo } from '../support/tale.ts';
+import { holdTalk } from '../support/talk.ts';
 import { nippedUp, wait } from '../support/work.ts';
-import { hire, holdTalk, keep, otherProcedure, qualify, tool, wrenchOnly } from './hire.ts';
+import { hire, keep, otherProcedure, qualify, tool, wrenchOnly } from './hire.ts';
 import { asked, type RuleCase, type RuleCases } from './rule-case.ts';
 
 const at =

@@ -1,6 +1,7 @@
 import type { Payload } from '@seatwell/contract';
 import { accepted, command } from '../support/plant.ts';
-import { type JointOptions, type Shutdown, specification } from '../support/shutdown.ts';
+import { specification } from '../support/sample-plant.ts';
+import type { JointOptions, Shutdown } from '../support/shutdown.ts';
 import { recordPermit } from '../support/sound.ts';
 import { type Point, type Tale, taleTo } from '../support/tale.ts';
 import { faces, openingBy } from '../support/work.ts';

@@ -1,7 +1,8 @@
 import type { Payload } from '@seatwell/contract';
 import { uuidv7 } from 'uuidv7';
 import { accepted, command, siteCommand } from '../support/plant.ts';
-import { procedureContent, registerTool, type Shutdown } from '../support/shutdown.ts';
+import { procedureContent } from '../support/sample-plant.ts';
+import { registerTool, type Shutdown } from '../support/shutdown.ts';
 import type { Tale } from '../support/tale.ts';
 
 type Qualified = Payload<'qualification-recorded'>['qualifiedFor'];
@@ -49,24 +50,6 @@ export async function crewOf({ plant, coordinator, shutdownId }: Shutdown, ...pe
     }),
   );
   return crewId;
-}
-
-export async function holdTalk(
-  { plant, chargehand, shutdownId, crewId }: Shutdown,
-  procedureId: string,
-  personIds: readonly string[],
-): Promise<void> {
-  const talkId = uuidv7();
-  accepted(
-    await command(plant, chargehand, shutdownId, 'talk-held', talkId, {
-      talkId,
-      procedureId,
-      revision: 1,
-      crewId,
-      heldBy: chargehand.personId,
-      attendees: personIds.map((personId) => ({ personId, signedBy: 'pin' as const })),
-    }),
-  );
 }
 
 type Content = Payload<'procedure-drafted'>['content'];

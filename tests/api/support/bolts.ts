@@ -1,7 +1,8 @@
 import type { Payload, ProcedureBolts } from '@seatwell/contract';
 import { uuidv7 } from 'uuidv7';
 import { accepted, siteCommand } from './plant.ts';
-import { procedureContent, type Shutdown } from './shutdown.ts';
+import { procedureContent } from './sample-plant.ts';
+import type { Shutdown } from './shutdown.ts';
 
 /** New bare bolts without washers, of a steel whose values were given. */
 export const steelBolts: ProcedureBolts = {

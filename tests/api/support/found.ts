@@ -1,6 +1,7 @@
 import { uuidv7 } from 'uuidv7';
 import { accepted, command } from './plant.ts';
-import { type Shutdown, specification } from './shutdown.ts';
+import { specification } from './sample-plant.ts';
+import type { Shutdown } from './shutdown.ts';
 import { type Point, Tale, taleTo } from './tale.ts';
 
 /** A joint that a technician found beside a pump, as it comes: nothing is known of it. */

@@ -2,6 +2,7 @@ import type { Criticality, JointKind, JointSpecification, MakePlan, Payload } fr
 import { uuidv7 } from 'uuidv7';
 import { createTestDatabase, type TestDatabase } from './database.ts';
 import { accepted, command, engage, openPlant, type Plant, type SignedIn, siteCommand } from './plant.ts';
+import { finalMake, procedureContent, specification, springShutdown } from './sample-plant.ts';
 
 /** A shutdown in progress: people of every role, an approved procedure, a calibrated wrench, a briefed crew. */
 export interface Shutdown {
@@ -30,29 +31,6 @@ export interface Shutdown {
 const DAY_MS = 86_400_000;
 export const dayAfter = (from: Date, days: number): string =>
   new Date(from.getTime() + days * DAY_MS).toISOString().slice(0, 10);
-
-/** The standard procedure of the tests: legacy pattern, three passes and a final round, clockwise numbers. */
-export const procedureContent = (lubricantId: string): Payload<'procedure-drafted'>['content'] => ({
-  numbering: 'clockwise',
-  pattern: 'legacy',
-  tools: 1,
-  group: null,
-  passPercents: [30, 70, 100],
-  finalRound: true,
-  relaxationPass: false,
-  method: 'torque-wrench',
-  lubricantId,
-  appliesTo: { kinds: [], ratings: [], gasketFamilies: [], leastBolts: 4, mostBolts: 64, workScopes: [] },
-  policy: {
-    area: 'tensile',
-    minimumBoltUtilisation: 0.2,
-    maximumBoltUtilisation: 0.7,
-    scatter_percent: 10,
-    targetBoltStress_MPa: null,
-    source: 'test policy',
-  },
-  cautions: ['Keep out of the line of fire of the bolts.'],
-});
 
 export const openShutdown = async (): Promise<Shutdown> => openShutdownOn(await createTestDatabase());
 
@@ -111,18 +89,7 @@ export async function openShutdownOn(database: TestDatabase): Promise<Shutdown> 
     payload: Payload<T>,
   ) => accepted(await command(plant, who, ids.shutdown, type, subjectId, payload as never));
 
-  await record(coordinator, 'shutdown-opened', ids.shutdown, {
-    name: 'Spring',
-    timeZone: 'Europe/Oslo',
-    startsOn: '2027-03-01',
-    endsOn: '2027-03-28',
-    shifts: [
-      { name: 'day', starts: '06:00', ends: '18:00' },
-      { name: 'night', starts: '18:00', ends: '06:00' },
-    ],
-    units: 'SI',
-    areaBasis: 'tensile',
-  });
+  await record(coordinator, 'shutdown-opened', ids.shutdown, springShutdown);
   await record(coordinator, 'area-listed', ids.area, { areaId: ids.area, code: 'U41', name: 'Unit 41' });
   await record(coordinator, 'system-listed', ids.system, {
     systemId: ids.system,
@@ -261,34 +228,6 @@ export async function registerTool(
   return calibrationId;
 }
 
-/** NPS 8 class 300 with a spiral wound gasket, 12 × 7/8-9 UNC B7: a joint with an open window. */
-export const specification = (more: Partial<JointSpecification> = {}): JointSpecification => ({
-  flange: { standard: 'ASME-B16.5', size: 'NPS8', rating: '300', facing: 'raised-face' },
-  bolting: { count: 12, thread: '7/8-9 UNC', grade: 'B7', nutGrade: '2H', length_mm: 140 },
-  gasket: {
-    family: 'spiral-wound',
-    detail: null,
-    count: 1,
-    contactInside_mm: null,
-    contactOutside_mm: null,
-    thickness_mm: 4.5,
-  },
-  clampedParts: [
-    { kind: 'flange', thickness_mm: 39.7, note: null },
-    { kind: 'gasket', thickness_mm: 4.5, note: null },
-    { kind: 'flange', thickness_mm: 39.7, note: null },
-  ],
-  service: {
-    medium: 'hydrocarbon',
-    pressure_MPa: 2,
-    pressureAsEntered: null,
-    temperature_C: 120,
-    temperatureAsEntered: null,
-  },
-  hotExposed: false,
-  ...more,
-});
-
 export interface ListedJoint {
   readonly jointId: string;
   readonly makeId: string;
@@ -312,20 +251,14 @@ export async function listJoint(shutdown: Shutdown, options: JointOptions = {}):
   counter += 1;
   const tag = options.tag ?? `U41-P1-${counter}`;
   const makes = (options.makes ?? [{}]).map(
-    (make, index): MakePlan => ({
-      makeId: uuidv7(),
-      number: index + 1,
-      purpose: 'final',
-      workScope: 'break-and-remake',
-      clampedParts: null,
-      gasket: null,
-      checkingLevel: null,
-      proof: 'hydrotest',
-      plannedOn: '2027-03-09',
-      crewId: shutdown.crewId,
-      packs: [{ packId: shutdown.packId, role: 'inside' }],
-      ...make,
-    }),
+    (make, index): MakePlan =>
+      finalMake(uuidv7(), {
+        number: index + 1,
+        plannedOn: '2027-03-09',
+        crewId: shutdown.crewId,
+        packs: [{ packId: shutdown.packId, role: 'inside' }],
+        ...make,
+      }),
   );
   accepted(
     await command(shutdown.plant, shutdown.coordinator, shutdown.shutdownId, 'joint-listed', jointId, {

@@ -1,6 +1,7 @@
 import type { Payload, ShutdownEventType } from '@seatwell/contract';
 import { uuidv7 } from 'uuidv7';
 import { accepted, command, type SignedIn } from './plant.ts';
+import { finalMake } from './sample-plant.ts';
 import { listJoint } from './shutdown.ts';
 import type { Tale } from './tale.ts';
 import { faces, nippedUp, openingBy } from './work.ts';
@@ -106,19 +107,7 @@ export const SOUND: SoundOf = {
   }),
   'make-planned': async ({ shutdown, packId }) => ({
     by: shutdown.coordinator,
-    payload: {
-      makeId: uuidv7(),
-      number: 2,
-      purpose: 'final',
-      workScope: 'break-and-remake',
-      clampedParts: null,
-      gasket: null,
-      checkingLevel: null,
-      proof: 'hydrotest',
-      plannedOn: null,
-      crewId: shutdown.crewId,
-      packs: [{ packId, role: 'inside' }],
-    },
+    payload: finalMake(uuidv7(), { number: 2, crewId: shutdown.crewId, packs: [{ packId, role: 'inside' }] }),
   }),
   'make-assigned': async ({ shutdown }) => ({
     by: shutdown.coordinator,

@@ -1,7 +1,9 @@
 import type { Payload } from '@seatwell/contract';
 import { uuidv7 } from 'uuidv7';
-import { accepted, command, siteCommand } from './plant.ts';
-import { procedureContent, type Shutdown } from './shutdown.ts';
+import { accepted, siteCommand } from './plant.ts';
+import { procedureContent } from './sample-plant.ts';
+import type { Shutdown } from './shutdown.ts';
+import { holdTalk } from './talk.ts';
 
 /** An approved procedure for tensioners that the crew is qualified for and was briefed on; coverage null = not said. */
 export async function tensionerProcedure(
@@ -9,7 +11,7 @@ export async function tensionerProcedure(
   code: string,
   coverage: Payload<'procedure-drafted'>['content']['coverage'] = 0.5,
 ): Promise<string> {
-  const { plant, engineer, inspector, chargehand, technician, mate } = shutdown;
+  const { plant, engineer, inspector, technician, mate } = shutdown;
   const procedureId = uuidv7();
   accepted(
     await siteCommand(plant, engineer, 'procedure-drafted', procedureId, {
@@ -40,17 +42,7 @@ export async function tensionerProcedure(
       }),
     );
   }
-  const talkId = uuidv7();
-  accepted(
-    await command(plant, chargehand, shutdown.shutdownId, 'talk-held', talkId, {
-      talkId,
-      procedureId,
-      revision: 1,
-      crewId: shutdown.crewId,
-      heldBy: chargehand.personId,
-      attendees: [technician, mate].map(({ personId }) => ({ personId, signedBy: 'pin' as const })),
-    }),
-  );
+  await holdTalk(shutdown, procedureId);
   return procedureId;
 }
 

@@ -1,7 +1,8 @@
 import type { Payload } from '@seatwell/contract';
 import { uuidv7 } from 'uuidv7';
-import { accepted, command, siteCommand } from '../../api/support/plant.ts';
-import { procedureContent } from '../../api/support/shutdown.ts';
+import { accepted, siteCommand } from '../../api/support/plant.ts';
+import { procedureContent } from '../../api/support/sample-plant.ts';
+import { holdTalk } from '../../api/support/talk.ts';
 import type { BuiltPlant } from './built-plant.ts';
 
 type Method = Payload<'procedure-drafted'>['content']['method'];
@@ -24,21 +25,6 @@ export async function hoursAgo({ shutdown }: BuiltPlant, hours: number, tell: ()
   });
 }
 
-/** The pre-job talk on a procedure, with the technician and his mate. */
-export async function holdTalk({ shutdown }: BuiltPlant, procedureId: string): Promise<void> {
-  const talkId = uuidv7();
-  accepted(
-    await command(shutdown.plant, shutdown.chargehand, shutdown.shutdownId, 'talk-held', talkId, {
-      talkId,
-      procedureId,
-      revision: 1,
-      crewId: shutdown.crewId,
-      heldBy: shutdown.chargehand.personId,
-      attendees: [shutdown.technician, shutdown.mate].map(({ personId }) => ({ personId, signedBy: 'pin' as const })),
-    }),
-  );
-}
-
 /** A procedure of another method, approved and talked about. */
 export async function procedureFor(plant: BuiltPlant, code: string, method: Method): Promise<string> {
   const { shutdown } = plant;
@@ -55,6 +41,6 @@ export async function procedureFor(plant: BuiltPlant, code: string, method: Meth
     siteCommand(shutdown.plant, shutdown.engineer, 'procedure-approved', procedureId, { revision: 1 }),
   ])
     accepted(await step);
-  await holdTalk(plant, procedureId);
+  await holdTalk(shutdown, procedureId);
   return procedureId;
 }

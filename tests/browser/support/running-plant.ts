@@ -4,10 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { uuidv7 } from 'uuidv7';
 import { createServer } from 'vite';
-import { accepted, command, PASSWORD, type SignedIn } from '../../api/support/plant.ts';
+import { PASSWORD, type SignedIn } from '../../api/support/plant.ts';
 import { openShutdown, type Shutdown } from '../../api/support/shutdown.ts';
+import { holdTalk } from '../../api/support/talk.ts';
 import { atRest } from './barriers.ts';
 import { launchChromium } from './chromium.ts';
 
@@ -31,6 +31,7 @@ function letTheClockRun(shutdown: Shutdown): void {
 export async function openRunningPlant(): Promise<RunningPlant> {
   const shutdown = await openShutdown();
   letTheClockRun(shutdown);
+  // The talk of the test shutdown lies in its year; the crew hears one now.
   await holdTalk(shutdown);
   const { port } = shutdown.plant.app.server.address() as AddressInfo;
   const cacheDir = mkdtempSync(join(tmpdir(), 'seatwell-web-'));
@@ -78,22 +79,6 @@ export async function openRunningPlant(): Promise<RunningPlant> {
       await shutdown.close();
     },
   };
-}
-
-/** The talk of the test shutdown lies in its year; the crew hears one now. */
-async function holdTalk(shutdown: Shutdown): Promise<void> {
-  const talkId = uuidv7();
-  const { plant, chargehand, technician, mate } = shutdown;
-  accepted(
-    await command(plant, chargehand, shutdown.shutdownId, 'talk-held', talkId, {
-      talkId,
-      procedureId: shutdown.procedureId,
-      revision: 1,
-      crewId: shutdown.crewId,
-      heldBy: chargehand.personId,
-      attendees: [technician, mate, chargehand].map(({ personId }) => ({ personId, signedBy: 'pin' as const })),
-    }),
-  );
 }
 
 /** Keeps a picture of the page where SCREENSHOTS names a folder. */

@@ -53,3 +53,11 @@ export async function changeTheme(page: Page, theme: string, gloves = false): Pr
     [theme, gloves] as const,
   );
 }
+
+/** A watched page of an address, once it shows what it is for. */
+export async function openPage(context: BrowserContext, address: string): Promise<WatchedPage> {
+  const watched = await watchedPage(context);
+  await watched.page.goto(address);
+  await settled(watched.page);
+  return watched;
+}

@@ -1,5 +1,6 @@
 import type { Payload, ShutdownEventType, SiteEventType } from '@seatwell/contract';
 import { uuidv7 } from 'uuidv7';
+import { springShutdown } from '../../api/support/sample-plant.ts';
 
 const SECRET = 'a long test secret';
 
@@ -45,17 +46,7 @@ export class RecordingClient {
       const grant = { grantId, accountId, role, reach: { kind: 'site' as const }, endsOn: null };
       await client.must(client.keepSite('role-granted', grantId, grant));
     }
-    await client.must(
-      client.keep('shutdown-opened', client.shutdownId, {
-        name: 'Spring',
-        timeZone: 'Europe/Oslo',
-        startsOn: '2027-03-01',
-        endsOn: '2027-03-28',
-        shifts: [{ name: 'day', starts: '06:00', ends: '18:00' }],
-        units: 'SI',
-        areaBasis: 'tensile',
-      }),
-    );
+    await client.must(client.keep('shutdown-opened', client.shutdownId, springShutdown));
     return client;
   }
 

@@ -1,4 +1,5 @@
 import { uuidv7 } from 'uuidv7';
+import { finalMake } from '../../api/support/sample-plant.ts';
 import type { KeptCommand, RecordingClient } from './recording-client.ts';
 
 export interface Sent {
@@ -55,21 +56,7 @@ export function listed(client: RecordingClient): { command: KeptCommand; joint: 
       service: UNKNOWN_SERVICE,
       hotExposed: false,
     },
-    makes: [
-      {
-        makeId,
-        number: 1,
-        purpose: 'final',
-        workScope: 'break-and-remake',
-        clampedParts: null,
-        gasket: null,
-        checkingLevel: null,
-        proof: 'hydrotest',
-        plannedOn: null,
-        crewId: null,
-        packs: [],
-      },
-    ],
+    makes: [finalMake(makeId)],
     remark: null,
   });
   return { command, joint: { jointId, makeId, version: 1 } };

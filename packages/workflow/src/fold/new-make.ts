@@ -1,6 +1,18 @@
 import type { MakePlan } from '@seatwell/contract';
 import type { MakeState } from '../state.ts';
 
+/** What is known of gasket, bolts and passes while the joint lies open or nobody has begun. */
+export const NOTHING_FITTED = {
+  facesAcceptedAt: null,
+  boltingCondition: null,
+  fitted: null,
+  passes: [],
+  nextPass: 1,
+  partTight: null,
+  tightAt: null,
+  relaxationDone: false,
+} as const;
+
 /** A make as it was planned: nothing has happened to it yet. */
 export function newMake(plan: MakePlan): MakeState {
   return {
@@ -32,14 +44,7 @@ export function newMake(plan: MakePlan): MakeState {
     permitId: null,
     openedAt: null,
     openedBy: [],
-    facesAcceptedAt: null,
-    boltingCondition: null,
-    fitted: null,
-    passes: [],
-    nextPass: 1,
-    partTight: null,
-    tightAt: null,
-    relaxationDone: false,
+    ...NOTHING_FITTED,
     studsReplaced: [],
     workedBy: [],
     workRecordedBy: [],

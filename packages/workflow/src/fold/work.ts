@@ -2,6 +2,7 @@ import type { Payload, ShutdownEventType, Stage } from '@seatwell/contract';
 import { passCountOf } from '../pass-count.ts';
 import { passesStage, stageBefore } from '../stages.ts';
 import type { MakeState, PartTight, PassRecord, RecordedEvent } from '../state.ts';
+import { NOTHING_FITTED } from './new-make.ts';
 
 type Apply<T extends ShutdownEventType> = (make: MakeState, payload: Payload<T>, event: RecordedEvent) => MakeState;
 
@@ -95,14 +96,7 @@ function reopen(make: MakeState, event: RecordedEvent): MakeState {
     ...unchecked,
     openedAt: event.workTime,
     openedBy: event.performedBy,
-    facesAcceptedAt: null,
-    boltingCondition: null,
-    fitted: null,
-    passes: [],
-    nextPass: 1,
-    partTight: null,
-    tightAt: null,
-    relaxationDone: false,
+    ...NOTHING_FITTED,
     witnessed: [],
   };
 }

@@ -3,28 +3,10 @@ import { isDeepStrictEqual } from 'node:util';
 import { foldHistory, type JointState, type RecordedEvent } from '@seatwell/workflow';
 import { shownMake } from '../../joints/shown-make.ts';
 import type { Findings } from './findings.ts';
-import type { Row, VouchedEvent, VouchedRow } from './vouched-event.ts';
+import { asRecorded, type Row, type VouchedEvent, type VouchedRow } from './vouched-event.ts';
 
 /** What the projection rows leave out is undefined in the fold. */
 const plain = (state: JointState): unknown => JSON.parse(JSON.stringify(state));
-
-const recorded = (event: VouchedEvent, sequence: number, about: VouchedEvent | VouchedRow): RecordedEvent => ({
-  eventId: event.eventId,
-  type: event.type,
-  v: event.v,
-  sequence,
-  jointId: about.jointId,
-  makeId: about.makeId,
-  payload: about.payload,
-  evidence: about.evidence,
-  accountId: event.accountId,
-  recordedByPersonId: event.personId,
-  performedBy: event.performedBy,
-  workTime: event.workTime,
-  recordedAt: event.recordedAt,
-  signed: event.signature !== null,
-  reviewCodes: event.reviewCodes,
-});
 
 /**
  * Folds a random share of the joints anew from the stored bytes and holds their projections against it. Which ones is
@@ -64,12 +46,12 @@ export class JointCheck {
 
   event(sequence: number, event: VouchedEvent): void {
     if (event.rowCount > 0) this.#batches.set(event.eventId, { event, sequence });
-    if (event.jointId) this.#tell(event.jointId, recorded(event, sequence, event));
+    if (event.jointId) this.#tell(event.jointId, asRecorded(event, sequence, event));
   }
 
   batchRow(eventId: string, row: VouchedRow): void {
     const batch = this.#batches.get(eventId);
-    if (batch) this.#tell(row.jointId, recorded(batch.event, batch.sequence, row));
+    if (batch) this.#tell(row.jointId, asRecorded(batch.event, batch.sequence, row));
   }
 
   /** A joint's projection; all events have been told. */

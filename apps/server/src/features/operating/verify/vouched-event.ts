@@ -1,5 +1,5 @@
 import { isDeepStrictEqual } from 'node:util';
-import type { Evidence } from '@seatwell/workflow';
+import type { Evidence, RecordedEvent } from '@seatwell/workflow';
 
 /** Values of a row by column, in the text form of COPY. */
 export type Row = Readonly<Record<string, string | null>>;
@@ -37,6 +37,25 @@ export interface VouchedRow {
   readonly payload: unknown;
   readonly evidence: Evidence;
 }
+
+/** The event as it is folded: what it, or a row of its batch, says about a joint. @param sequence its place in the stream */
+export const asRecorded = (event: VouchedEvent, sequence: number, about: VouchedEvent | VouchedRow): RecordedEvent => ({
+  eventId: event.eventId,
+  type: event.type,
+  v: event.v,
+  sequence,
+  jointId: about.jointId,
+  makeId: about.makeId,
+  payload: about.payload,
+  evidence: about.evidence,
+  accountId: event.accountId,
+  recordedByPersonId: event.personId,
+  performedBy: event.performedBy,
+  workTime: event.workTime,
+  recordedAt: event.recordedAt,
+  signed: event.signature !== null,
+  reviewCodes: event.reviewCodes,
+});
 
 const json = (text: string | null): unknown => (text === null ? null : JSON.parse(text));
 const list = (text: string | null): string[] =>
