@@ -1,6 +1,7 @@
 import { refuse } from '../refusal.ts';
 import { RingTree } from './ring-tree.ts';
-import type { SpringPoints } from './spring-points.ts';
+import { BRANCH, type SpringPoints } from './spring-points.ts';
+import { small } from './station-index.ts';
 
 /** Share of the reference load that may remain out of balance at a station. */
 const BALANCE = 1e-9;
@@ -29,10 +30,10 @@ export class Equilibrium {
 
   readonly #tree: RingTree;
   readonly #reference: number;
-  readonly #waiting: Int32Array;
+  readonly #waiting: Uint16Array;
   readonly #isWaiting: Uint8Array;
   #waitingCount = 0;
-  readonly #touched: Int32Array;
+  readonly #touched: Uint16Array;
   readonly #isTouched: Uint8Array;
   #touchedCount = 0;
   // Points that leave their branch in the step on trial, with the branch that they come to.
@@ -50,12 +51,12 @@ export class Equilibrium {
     this.#tree = new RingTree(stations, element);
     this.closure = new Float64Array(3 * stations);
     this.unbalance = new Float64Array(3 * stations);
-    this.#waiting = new Int32Array(stations);
+    this.#waiting = new Uint16Array(stations);
     this.#isWaiting = new Uint8Array(stations);
-    this.#touched = new Int32Array(stations);
+    this.#touched = new Uint16Array(stations);
     this.#isTouched = new Uint8Array(stations);
     this.#movers = new Int32Array(points.line0.length);
-    this.#moverBranches = new Float64Array(4 * this.#movers.length);
+    this.#moverBranches = new Float64Array(BRANCH * this.#movers.length);
     for (let station = 0; station < stations; station++) this.touch(station);
   }
 
@@ -91,14 +92,13 @@ export class Equilibrium {
     this.wait(station);
   }
 
-  /** Puts a point on the branch that was picked, and takes in how its force changes by that. */
-  switch(point: number, station: number, lever: number): void {
+  /** Puts a point on a branch that `pick` has written, and takes in how its force changes by that. */
+  switch(point: number, station: number, lever: number, branch: Float64Array, at: number): void {
     const points = this.points;
-    const { picked } = points;
     const s = 3 * station;
     const c = this.closure[s]! + lever * this.closure[s + 2]! - points.offset[point]!;
-    const change = picked[0]! - points.line0[point]! + (picked[1]! - points.line1[point]!) * c;
-    points.take(point);
+    const change = branch[at]! - points.line0[point]! + (branch[at + 1]! - points.line1[point]!) * c;
+    points.take(point, branch, at);
     this.unbalance[s]! += change;
     this.unbalance[s + 2]! += change * lever;
     this.touch(station);
@@ -113,17 +113,17 @@ export class Equilibrium {
   }
 
   // Sums the tangents of a station's points.
-  #assemble(station: number): void {
-    const { stations, stationsPerBolt, innerLever, outerLever, boltLever, stopLever, stopStiffness } =
-      this.points.model;
-    const { line1, firstBolt, firstStop } = this.points;
-    const inner = line1[station]!;
-    const outer = line1[stations + station]!;
+  #assemble(touched: number): void {
+    const station = small(touched);
+    const { innerLever, outerLever, boltLever, stopLever, stopStiffness } = this.points.model;
+    const { line1, boltAt, firstStop } = this.points;
+    const inner = line1[2 * station]!;
+    const outer = line1[2 * station + 1]!;
     let d0 = inner + outer + this.#support;
     let d1 = inner * innerLever + outer * outerLever;
     let d2 = inner * innerLever * innerLever + outer * outerLever * outerLever + this.#support;
-    if (station % stationsPerBolt === 0) {
-      const bolt = line1[firstBolt + station / stationsPerBolt]!;
+    if (boltAt[station]! >= 0) {
+      const bolt = line1[boltAt[station]!]!;
       d0 += bolt;
       d1 += bolt * boltLever;
       d2 += bolt * boltLever * boltLever;
@@ -223,14 +223,20 @@ export class Equilibrium {
     const { rhs, solution } = this.#tree;
     for (let k = 0; k < this.#waitingCount; k++) {
       const station = this.#waiting[k]!;
-      for (let s = 3 * station; s < 3 * station + 3; s++) rhs[s] = -unbalance[s]!;
+      const s = 3 * station;
+      rhs[s] = -unbalance[s]!;
+      rhs[s + 1] = -unbalance[s + 1]!;
+      rhs[s + 2] = -unbalance[s + 2]!;
       this.#tree.load(station);
     }
     this.#tree.solve();
     // Work of the unbalance along the step, at its start and end: does the step overshoot?
     let start = 0;
-    for (let k = 0; k < this.#waitingCount; k++)
-      for (let i = 0, s = 3 * this.#waiting[k]!; i < 3; i++, s++) start -= unbalance[s]! * solution[s]!;
+    for (let k = 0; k < this.#waitingCount; k++) {
+      const s = 3 * this.#waiting[k]!;
+      start -=
+        unbalance[s]! * solution[s]! + unbalance[s + 1]! * solution[s + 1]! + unbalance[s + 2]! * solution[s + 2]!;
+    }
     this.#share = 0;
     let end = this.#moveTo(1);
     const guessed = this.guessed;
@@ -254,9 +260,9 @@ export class Equilibrium {
 
   // Moves the closures to a share of the step; returns the work of what the movers leave unbalanced.
   #moveTo(share: number): number {
-    const { stations, stationsPerBolt, innerLever, outerLever, boltLever, stopLever, stopStiffness } =
-      this.points.model;
-    const { lo, hi, offset, firstBolt, firstStop } = this.points;
+    const { innerLever, outerLever, boltLever, stopLever, stopStiffness } = this.points.model;
+    const stations = small(this.points.model.stations);
+    const { corners, boltAt, firstStop } = this.points;
     const { solution } = this.#tree;
     const closure = this.closure;
     const change = share - this.#share;
@@ -270,20 +276,23 @@ export class Equilibrium {
       closure[s] = w;
       closure[s + 1]! += change * solution[s + 1]!;
       closure[s + 2] = psi;
-      let c = w + innerLever * psi - offset[station]!;
-      if (!(c >= lo[station]! && c <= hi[station]!)) work += this.#addMover(station, c, s, innerLever);
-      let point = stations + station;
-      c = w + outerLever * psi - offset[point]!;
-      if (!(c >= lo[point]! && c <= hi[point]!)) work += this.#addMover(point, c, s, outerLever);
-      if (station % stationsPerBolt === 0) {
-        point = firstBolt + station / stationsPerBolt;
-        c = w + boltLever * psi;
-        if (!(c >= lo[point]! && c <= hi[point]!)) work += this.#addMover(point, c, s, boltLever);
+      const inner = w + innerLever * psi;
+      const outer = w + outerLever * psi;
+      const i = 4 * station;
+      // Asked so that what is not a number counts as having left.
+      if (!(inner >= corners[i]! && inner <= corners[i + 1]!))
+        work += this.#addMover(2 * station, inner, s, innerLever);
+      if (!(outer >= corners[i + 2]! && outer <= corners[i + 3]!))
+        work += this.#addMover(2 * station + 1, outer, s, outerLever);
+      const bolt = boltAt[station]!;
+      if (bolt >= 0) {
+        const c = w + boltLever * psi;
+        if (!(c >= corners[2 * bolt]! && c <= corners[2 * bolt + 1]!)) work += this.#addMover(bolt, c, s, boltLever);
       }
       if (stopStiffness > 0) {
-        point = firstStop + station;
-        c = w + stopLever * psi - offset[point]!;
-        if (!(c >= lo[point]! && c <= hi[point]!)) work += this.#addMover(point, c, s, stopLever);
+        const stop = firstStop + station;
+        const c = w + stopLever * psi;
+        if (!(c >= corners[2 * stop]! && c <= corners[2 * stop + 1]!)) work += this.#addMover(stop, c, s, stopLever);
       }
       if (this.#support > 0)
         work -= share * this.#support * (solution[s]! * solution[s]! + solution[s + 2]! * solution[s + 2]!);
@@ -291,12 +300,14 @@ export class Equilibrium {
     return work;
   }
 
-  #addMover(point: number, c: number, s: number, lever: number): number {
+  #addMover(point: number, closure: number, s: number, lever: number): number {
     const points = this.points;
-    points.pick(point, c);
-    for (let i = 0; i < 4; i++) this.#moverBranches[4 * this.#moverCount + i] = points.picked[i]!;
+    const branches = this.#moverBranches;
+    const at = BRANCH * this.#moverCount;
+    const c = closure - points.offset[point]!;
+    points.pick(point, c, branches, at);
     this.#movers[this.#moverCount++] = point;
-    const left = points.picked[0]! - points.line0[point]! + (points.picked[1]! - points.line1[point]!) * c;
+    const left = branches[at]! - points.line0[point]! + (branches[at + 1]! - points.line1[point]!) * c;
     return left * (this.#tree.solution[s]! + lever * this.#tree.solution[s + 2]!);
   }
 
@@ -304,12 +315,15 @@ export class Equilibrium {
     const points = this.points;
     const unbalance = this.unbalance;
     const left = 1 - this.#share;
-    for (let k = 0; k < this.#waitingCount; k++)
-      for (let i = 0, s = 3 * this.#waiting[k]!; i < 3; i++, s++) unbalance[s]! *= left;
+    for (let k = 0; k < this.#waitingCount; k++) {
+      const s = 3 * this.#waiting[k]!;
+      unbalance[s]! *= left;
+      unbalance[s + 1]! *= left;
+      unbalance[s + 2]! *= left;
+    }
     for (let k = 0; k < this.#moverCount; k++) {
       const point = this.#movers[k]!;
-      for (let i = 0; i < 4; i++) points.picked[i] = this.#moverBranches[4 * k + i]!;
-      this.switch(point, points.stationOf(point), points.leverOf(point));
+      this.switch(point, points.stationOf(point), points.leverOf(point), this.#moverBranches, BRANCH * k);
     }
     if (this.#support === 0) return;
     const { solution } = this.#tree;

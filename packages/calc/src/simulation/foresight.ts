@@ -1,4 +1,5 @@
 import type { SpringPoints } from './spring-points.ts';
+import { small } from './station-index.ts';
 
 /**
  * Guesses the branches of a step from the step before: closures change as they did then, turned to the
@@ -27,33 +28,31 @@ export class Foresight {
     closure: Float64Array,
     centre: number,
     rise_N: number,
-    expect: (point: number, station: number, lever: number, c: number) => void,
+    expect: (point: number, station: number, lever: number, closure: number) => void,
   ): boolean {
     const start = this.#start;
     const factor = this.#rise > 0 && rise_N > 0 ? rise_N / this.#rise : 0;
     if (factor > 0) {
-      const { stations, stationsPerBolt, innerLever, outerLever, boltLever } = this.#points.model;
-      const { lo, hi, offset, firstBolt } = this.#points;
-      let before = this.#centre;
-      let station = centre;
-      let toBolt = 0;
+      const { innerLever, outerLever, boltLever } = this.#points.model;
+      const stations = small(this.#points.model.stations);
+      const { corners, boltAt } = this.#points;
+      let before = small(this.#centre);
+      let station = small(centre);
       for (let k = 0; k < stations; k++) {
         const s = 3 * station;
         const b = 3 * before;
         const w = closure[s]! + factor * (closure[b]! - start[b]!);
         const psi = closure[s + 2]! + factor * (closure[b + 2]! - start[b + 2]!);
-        let c = w + innerLever * psi - offset[station]!;
-        if (c > hi[station]! || c < lo[station]!) expect(station, station, innerLever, c);
-        let point = stations + station;
-        c = w + outerLever * psi - offset[point]!;
-        if (c > hi[point]! || c < lo[point]!) expect(point, station, outerLever, c);
-        if (toBolt === 0) {
-          toBolt = stationsPerBolt;
-          point = firstBolt + station / stationsPerBolt;
-          c = w + boltLever * psi;
-          if (k > 0 && (c > hi[point]! || c < lo[point]!)) expect(point, station, boltLever, c);
+        const inner = w + innerLever * psi;
+        const outer = w + outerLever * psi;
+        const i = 4 * station;
+        if (inner < corners[i]! || inner > corners[i + 1]!) expect(2 * station, station, innerLever, inner);
+        if (outer < corners[i + 2]! || outer > corners[i + 3]!) expect(2 * station + 1, station, outerLever, outer);
+        const bolt = boltAt[station]!;
+        if (bolt >= 0 && k > 0) {
+          const c = w + boltLever * psi;
+          if (c < corners[2 * bolt]! || c > corners[2 * bolt + 1]!) expect(bolt, station, boltLever, c);
         }
-        toBolt--;
         if (++station === stations) station = 0;
         if (++before === stations) before = 0;
       }

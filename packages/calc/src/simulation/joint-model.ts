@@ -1,5 +1,7 @@
+import { requireInRange } from '../checks.ts';
 import { type GasketCurve, type GasketLaw, gasketLaw } from './gasket-law.ts';
 import { type RingSection, ringElementStiffness } from './ring-element.ts';
+import { MOST_STATIONS } from './station-index.ts';
 
 /** Everything that the simulation needs to know about a joint, in numbers. */
 export interface SimulationJoint {
@@ -83,10 +85,14 @@ export function boltStiffness(joint: SimulationJoint): number {
   return 1 / (joint.boltLength_mm / (modulus * joint.boltArea_mm2) + joint.boltCompliance_mm_per_N);
 }
 
-/** Builds the solver's view of a joint that `checkJoint` has accepted. */
+/**
+ * Builds the solver's view of a joint that `checkJoint` has accepted.
+ * @throws CalcRefusal `out-of-range` when there are more stations than the solver numbers
+ */
 export function jointModel(joint: SimulationJoint, choices: SolverChoices = {}): JointModel {
   const stationsPerBolt = choices.stationsPerBolt ?? defaultStationsPerBolt(joint.boltCount);
   const stations = stationsPerBolt * joint.boltCount;
+  requireInRange([['choices.stationsPerBolt', stationsPerBolt, { max: Math.floor(MOST_STATIONS / joint.boltCount) }]]);
   const arc = (2 * Math.PI) / stations;
   const ringRadius = joint.ring.radius_mm;
   const inside = joint.gasket.contactInside_mm / 2;

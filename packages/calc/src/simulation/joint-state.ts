@@ -2,7 +2,8 @@ import { Equilibrium } from './equilibrium.ts';
 import { Foresight } from './foresight.ts';
 import type { JointModel } from './joint-model.ts';
 import { addRingForces } from './ring-element.ts';
-import { SpringPoints } from './spring-points.ts';
+import { BRANCH, SpringPoints } from './spring-points.ts';
+import { small } from './station-index.ts';
 
 /** A joint being tightened: closure of the ring, history of the gasket and position of every nut. */
 export class JointState {
@@ -13,7 +14,7 @@ export class JointState {
   readonly #balance: Equilibrium;
   readonly #foresight: Foresight;
   readonly #reference: number;
-  readonly #guess: (point: number, station: number, lever: number, c: number) => void;
+  readonly #guess: (point: number, station: number, lever: number, closure: number) => void;
 
   /**
    * @param model joint prepared by `jointModel`
@@ -26,9 +27,10 @@ export class JointState {
     this.#foresight = new Foresight(this.#points);
     this.#reference = reference_N;
     this.loads = new Float64Array(model.joint.boltCount);
-    this.#guess = (point, station, lever, c) => {
-      this.#points.pick(point, c);
-      this.#balance.switch(point, station, lever);
+    const branch = new Float64Array(BRANCH);
+    this.#guess = (point, station, lever, closure) => {
+      this.#points.pick(point, closure - this.#points.offset[point]!, branch, 0);
+      this.#balance.switch(point, station, lever, branch, 0);
     };
   }
 
@@ -111,9 +113,7 @@ export class JointState {
     const { stations, gaps } = this.model;
     const stress = this.gasketStress();
     for (let point = 0; point < 2 * stations; point++) {
-      const station = point % stations;
-      const side = point < stations ? 0 : 1;
-      const set = gaps[4 * station + side]! + creep_mm3_per_N * stress[2 * station + side]!;
+      const set = gaps[4 * (point >> 1) + (point & 1)]! + creep_mm3_per_N * stress[point]!;
       if (set <= points.offset[point]!) continue;
       const before = this.#balance.force(point);
       points.offset[point] = set;
@@ -141,12 +141,10 @@ export class JointState {
 
   /** Stress at the inner and outer point of every station, MPa. */
   gasketStress(): Float64Array {
-    const { stations } = this.model;
-    const stress = new Float64Array(2 * stations);
-    for (let point = 0; point < 2 * stations; point++)
-      stress[2 * (point % stations) + (point < stations ? 0 : 1)] =
-        Math.max(this.model.law.bonded ? -Infinity : 0, this.#balance.force(point)) / this.#points.areaOf(point);
-    return stress;
+    const least = this.model.law.bonded ? -Infinity : 0;
+    return new Float64Array(2 * this.model.stations).map(
+      (_, point) => Math.max(least, this.#balance.force(point)) / this.#points.areaOf(point),
+    );
   }
 
   /** Force of the stop over the whole ring, N. */
@@ -168,8 +166,7 @@ export class JointState {
 
   // Puts a point on its branch after its nut, hold or set has changed.
   #renew(point: number, before: number): void {
-    this.#points.pick(point, this.#balance.closureOf(point));
-    this.#points.take(point);
+    this.#points.place(point, this.#balance.closureOf(point));
     this.#balance.shift(point, this.#balance.force(point) - before);
   }
 
@@ -187,19 +184,21 @@ export class JointState {
 
   // Records the largest compression of every point, which recovers from now on, and the bolt loads.
   #remember(): void {
-    const { stations, innerLever, outerLever, innerArea, outerArea, boltStiffness } = this.model;
+    const { innerLever, outerLever, innerArea, outerArea, boltStiffness } = this.model;
+    const stations = small(this.model.stations);
     const points = this.#points;
     const { peak, offset } = points;
     const { closure } = this.#balance;
     for (let station = 0; station < stations; station++) {
       const w = closure[3 * station]!;
       const psi = closure[3 * station + 2]!;
-      const inner = w + innerLever * psi - offset[station]!;
-      const outer = w + outerLever * psi - offset[stations + station]!;
-      const innerGrew = inner > peak[station]!;
-      const outerGrew = outer > peak[stations + station]!;
-      if (innerGrew && points.remember(station, inner, innerArea)) this.#balance.touch(station);
-      if (outerGrew && points.remember(stations + station, outer, outerArea)) this.#balance.touch(station);
+      const p = 2 * station;
+      const inner = w + innerLever * psi - offset[p]!;
+      const outer = w + outerLever * psi - offset[p + 1]!;
+      const innerGrew = inner > peak[p]!;
+      const outerGrew = outer > peak[p + 1]!;
+      if (innerGrew && points.remember(p, inner, innerArea)) this.#balance.touch(station);
+      if (outerGrew && points.remember(p + 1, outer, outerArea)) this.#balance.touch(station);
     }
     for (let bolt = 0; bolt < this.loads.length; bolt++)
       this.loads[bolt] = Math.max(0, boltStiffness * (points.takeUp[bolt]! - this.#boltClosure(bolt)));

@@ -1,21 +1,23 @@
+import { small } from './station-index.ts';
+
 /** Stations marked together with all the separators above them, listed by depth. */
 export class LevelMarks {
   readonly depth: number;
   readonly marked: Uint8Array;
-  readonly counts: Int32Array;
-  readonly items: Int32Array;
+  readonly counts: Uint16Array;
+  readonly items: Uint16Array;
   readonly #size: number;
 
   constructor(size: number, depth: number) {
     this.depth = depth;
     this.#size = size;
     this.marked = new Uint8Array(size);
-    this.counts = new Int32Array(depth);
-    this.items = new Int32Array(size * depth);
+    this.counts = new Uint16Array(depth);
+    this.items = new Uint16Array(size * depth);
   }
 
-  markUp(start: number, parent: Int32Array, levelOf: Int32Array): void {
-    let station = start;
+  markUp(start: number, parent: Uint16Array, levelOf: Uint16Array): void {
+    let station = small(start);
     while (this.marked[station] === 0) {
       this.marked[station] = 1;
       const level = levelOf[station]!;

@@ -20,16 +20,16 @@ export class RingTree {
 
   readonly #arcs: Float64Array;
   readonly #maps: Float64Array;
-  readonly #left: Int32Array;
-  readonly #right: Int32Array;
-  readonly #endLeft: Int32Array;
-  readonly #endRight: Int32Array;
-  readonly #parent: Int32Array;
-  readonly #level: Int32Array;
+  readonly #left: Uint16Array;
+  readonly #right: Uint16Array;
+  readonly #endLeft: Uint16Array;
+  readonly #endRight: Uint16Array;
+  readonly #parent: Uint16Array;
+  readonly #level: Uint16Array;
   readonly #top: number;
   readonly #dirty: LevelMarks;
   // Stations whose springs may differ from those that were condensed last.
-  readonly #touched: Int32Array;
+  readonly #touched: Uint16Array;
   readonly #isTouched: Uint8Array;
   #touchedCount = 0;
   readonly #condensed: Float64Array;
@@ -37,7 +37,7 @@ export class RingTree {
   readonly #gathered: Float64Array;
   readonly #ends: Float64Array;
   // Separators from the top down, with those below a separator after it.
-  readonly #order: Int32Array;
+  readonly #order: Uint16Array;
   #ordered = 0;
   readonly #rootInverse = new Float64Array(6);
 
@@ -52,19 +52,19 @@ export class RingTree {
     this.solution = new Float64Array(3 * count);
     this.#arcs = new Float64Array(STRIDE * (count + 1));
     this.#maps = new Float64Array(MAPS * count);
-    this.#left = new Int32Array(count).fill(count);
-    this.#right = new Int32Array(count).fill(count);
-    this.#endLeft = new Int32Array(count);
-    this.#endRight = new Int32Array(count);
-    this.#parent = new Int32Array(count);
-    this.#level = new Int32Array(count);
+    this.#left = new Uint16Array(count).fill(count);
+    this.#right = new Uint16Array(count).fill(count);
+    this.#endLeft = new Uint16Array(count);
+    this.#endRight = new Uint16Array(count);
+    this.#parent = new Uint16Array(count);
+    this.#level = new Uint16Array(count);
     this.#gathered = new Float64Array(3 * count);
     this.#ends = new Float64Array(6 * (count + 1));
-    this.#order = new Int32Array(count - 1);
+    this.#order = new Uint16Array(count - 1);
     this.#top = this.#split(0, count, 0, 1);
     const depth = Math.max(...this.#level) + 1;
     this.#dirty = new LevelMarks(count, depth);
-    this.#touched = new Int32Array(count);
+    this.#touched = new Uint16Array(count);
     this.#isTouched = new Uint8Array(count);
     this.#condensed = new Float64Array(3 * count).fill(NaN);
     this.#loaded = new LevelMarks(count, depth);
@@ -135,11 +135,9 @@ export class RingTree {
         dirty.marked[station] = 0;
         if (station === 0) sound = this.#closeRing() && sound;
         else {
-          const l = STRIDE * this.#left[station]!;
-          const r = STRIDE * this.#right[station]!;
-          sound =
-            condenseArc(this.#arcs, this.#maps, this.springs, l, r, STRIDE * station, MAPS * station, 3 * station) &&
-            sound;
+          const left = this.#left[station]!;
+          const right = this.#right[station]!;
+          sound = condenseArc(this.#arcs, this.#maps, this.springs, left, right, station) && sound;
         }
       }
       dirty.counts[level] = 0;
@@ -150,15 +148,15 @@ export class RingTree {
   #closeRing(): boolean {
     const arcs = this.#arcs;
     const o = STRIDE * this.#top;
-    const at = (k: number) => arcs[o + k]! + arcs[o + RR + k]!;
-    const cross = (i: number, j: number) => arcs[o + LR + 3 * i + j]! + arcs[o + LR + 3 * j + i]!;
+    const upper = (k: number, i: number, j: number) =>
+      arcs[o + k]! + arcs[o + RR + k]! + arcs[o + LR + 3 * i + j]! + arcs[o + LR + 3 * j + i]!;
     return invertSymmetric(
-      at(0) + cross(0, 0) + this.springs[0]!,
-      at(1) + cross(0, 1),
-      at(2) + cross(0, 2) + this.springs[1]!,
-      at(3) + cross(1, 1),
-      at(4) + cross(1, 2),
-      at(5) + cross(2, 2) + this.springs[2]!,
+      upper(0, 0, 0) + this.springs[0]!,
+      upper(1, 0, 1),
+      upper(2, 0, 2) + this.springs[1]!,
+      upper(3, 1, 1),
+      upper(4, 1, 2),
+      upper(5, 2, 2) + this.springs[2]!,
       this.#rootInverse,
       0,
     );
@@ -244,33 +242,44 @@ export class RingTree {
         }
         const left = this.#left[station]!;
         const right = this.#right[station]!;
-        const hasLeft = left < count && marks.marked[left] === 1;
-        const hasRight = right < count && marks.marked[right] === 1;
         let a = rhs[s]!;
         let b = rhs[s + 1]!;
         let c = rhs[s + 2]!;
-        if (hasLeft) {
-          a += ends[6 * left + 3]!;
-          b += ends[6 * left + 4]!;
-          c += ends[6 * left + 5]!;
+        let l0 = 0;
+        let l1 = 0;
+        let l2 = 0;
+        let r0 = 0;
+        let r1 = 0;
+        let r2 = 0;
+        if (left < count && marks.marked[left] === 1) {
+          const e = 6 * left;
+          l0 = ends[e]!;
+          l1 = ends[e + 1]!;
+          l2 = ends[e + 2]!;
+          a += ends[e + 3]!;
+          b += ends[e + 4]!;
+          c += ends[e + 5]!;
         }
-        if (hasRight) {
-          a += ends[6 * right]!;
-          b += ends[6 * right + 1]!;
-          c += ends[6 * right + 2]!;
+        if (right < count && marks.marked[right] === 1) {
+          const e = 6 * right;
+          a += ends[e]!;
+          b += ends[e + 1]!;
+          c += ends[e + 2]!;
+          r0 = ends[e + 3]!;
+          r1 = ends[e + 4]!;
+          r2 = ends[e + 5]!;
         }
         gathered[s] = a;
         gathered[s + 1] = b;
         gathered[s + 2] = c;
         const m = MAPS * station + 6;
         const e = 6 * station;
-        for (let i = 0; i < 3; i++) {
-          ends[e + i] =
-            (hasLeft ? ends[6 * left + i]! : 0) - (maps[m + i]! * a + maps[m + 3 + i]! * b + maps[m + 6 + i]! * c);
-          ends[e + 3 + i] =
-            (hasRight ? ends[6 * right + 3 + i]! : 0) -
-            (maps[m + 9 + i]! * a + maps[m + 12 + i]! * b + maps[m + 15 + i]! * c);
-        }
+        ends[e] = l0 - (maps[m]! * a + maps[m + 3]! * b + maps[m + 6]! * c);
+        ends[e + 1] = l1 - (maps[m + 1]! * a + maps[m + 4]! * b + maps[m + 7]! * c);
+        ends[e + 2] = l2 - (maps[m + 2]! * a + maps[m + 5]! * b + maps[m + 8]! * c);
+        ends[e + 3] = r0 - (maps[m + 9]! * a + maps[m + 12]! * b + maps[m + 15]! * c);
+        ends[e + 4] = r1 - (maps[m + 10]! * a + maps[m + 13]! * b + maps[m + 16]! * c);
+        ends[e + 5] = r2 - (maps[m + 11]! * a + maps[m + 14]! * b + maps[m + 17]! * c);
       }
     }
     if (marks.marked[0] !== 1) gathered.fill(0, 0, 3);

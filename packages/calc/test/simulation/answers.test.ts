@@ -160,6 +160,13 @@ describe('refusals', () => {
     expect(refusal(ask(change)).code).toBe(code);
   });
 
+  it('more stations than the solver numbers are refused, not folded onto others', () => {
+    const passes = passesOf({ pattern: 'legacy' }, 12);
+    const { code, limit } = refusal(() => simulateTightening({ ...MIDDLE, passes, choices: { stationsPerBolt: 5462 } }))
+      .errors[0]!;
+    expect([code, limit]).toEqual(['out-of-range', 5461]);
+  });
+
   it('a joint with impossible numbers is refused with every fault', () => {
     const { errors } = refusal(() =>
       simulateTightening({
