@@ -87,6 +87,49 @@ describe('the simulation screen', () => {
     expect(complaints).toEqual([]);
   });
 
+  it('has the server run every pattern many times, opens the run again by its address, and drops it with its inputs', async () => {
+    const inputs = { ...FLANGE, size: 'NPS6', second: 'circular', scatter_percent: '20' };
+    const { page, complaints } = await pageOf('engineer', desk, addressOf(inputs));
+    await answered(page);
+    const form = page.getByRole('form', { name: 'Every pattern, many times over' });
+    await form.getByLabel('Runs of each pattern').fill('100000');
+    await page.getByText(/Between 1 and 1,000 runs of each pattern/).waitFor();
+    await form.getByLabel('Runs of each pattern').fill('1000');
+    await button(page, /^Start [\d,]+ simulations$/).click();
+    const progress = page.getByRole('progressbar', { name: 'The server simulates' });
+    await progress.waitFor();
+    await picture(page, 'simulation-long-run');
+    await expect.poll(() => page.url()).toMatch(/[?&]run=[\w-]{36}/);
+    const address = page.url();
+    await page.goto('/');
+    await settled(page);
+
+    await page.goto(address);
+    await page.getByText(/All [\d,]+ simulations are done/).waitFor({ timeout: 120_000 });
+    const table = page.getByRole('table', { name: /Every pattern over all runs/ });
+    const offered = await page.getByRole('combobox', { name: 'Pattern at the left' }).getByRole('option').count();
+    expect(await table.getByRole('row').count()).toBe(1 + offered);
+    // With the same gasket data and more draws the band of the pattern at the left is at least as wide as its bars'.
+    const legacy = table.getByRole('row', { name: /^Legacy/i });
+    const cells = (await legacy.getByRole('cell').allInnerTexts()).map((cell) => cell.match(/\d+/g)?.map(Number) ?? []);
+    const [, loads = [], lowest = [], highest = []] = cells;
+    expect(lowest[0]).toBeLessThanOrEqual(loads[0] ?? 0);
+    expect(highest[1]).toBeGreaterThanOrEqual(loads[1] ?? 1000);
+    expect(lowest[1]).toBeGreaterThan(lowest[0] ?? 1000);
+    await picture(page, 'simulation-long-run-done');
+    expect(await barriers(page)).toEqual([]);
+    expect(await sideways(page)).toBe(0);
+
+    await page.getByLabel(/Target bolt stress/).fill('300');
+    await table.waitFor({ state: 'detached' });
+    expect(complaints).toEqual([]);
+    const small = await pageOf('engineer', phone, address);
+    await small.page.getByText(/All [\d,]+ simulations are done/).waitFor({ timeout: 120_000 });
+    await picture(small.page, 'simulation-long-run-phone');
+    expect(await barriers(small.page)).toEqual([]);
+    expect(await sideways(small.page)).toBe(0);
+  });
+
   it('prints its inputs as a list, with the drawings and the limits', async () => {
     const { page } = await pageOf('engineer', desk, addressOf({ ...FLANGE, second: 'circular' }));
     await answered(page);

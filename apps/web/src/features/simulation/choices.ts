@@ -25,6 +25,8 @@ export const SIMULATION_INPUTS = [
   'gasketMaximum_MPa',
   'division_Nm',
   'setValues',
+  'runs',
+  'run',
 ] as const;
 export type SimulationInput = (typeof SIMULATION_INPUTS)[number];
 export type SimulationInputs = Readonly<Partial<Record<SimulationInput, string>>>;
@@ -37,6 +39,9 @@ export function readSimulationInputs(search: Readonly<Record<string, unknown>>):
   }
   return read;
 }
+
+/** A change of the inputs; a long run is of the inputs that it was started with, and goes with them. */
+export const withoutRun = (change: SimulationInputs): SimulationInputs => ({ run: '', ...change });
 
 /** What stands in a column: a pattern, or the computed loads of this flange. */
 export type Way = PatternChoice | 'computed-loads';

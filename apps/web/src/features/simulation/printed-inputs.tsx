@@ -30,7 +30,8 @@ const NAMES = {
   gasketMaximum_MPa: 'gasket-maximum',
   division_Nm: 'division',
   setValues: 'set-values',
-} as const satisfies Record<SimulationInput, string>;
+  runs: 'long-runs',
+} as const satisfies Record<Exclude<SimulationInput, 'run'>, string>;
 
 const QUANTITIES: Partial<Record<SimulationInput, QuantityName>> = {
   contactInside_mm: 'length',
@@ -40,6 +41,9 @@ const QUANTITIES: Partial<Record<SimulationInput, QuantityName>> = {
   gasketMaximum_MPa: 'stress',
   division_Nm: 'torque',
 };
+
+// The number of a long run on the server says nothing on paper.
+const printedNames = SIMULATION_INPUTS.filter((name) => name !== 'run');
 
 /** Everything that was entered, in words. */
 export function PrintedInputs({ inputs }: { readonly inputs: SimulationInputs }) {
@@ -63,10 +67,9 @@ export function PrintedInputs({ inputs }: { readonly inputs: SimulationInputs })
   return (
     <PrintedList
       title={text('inputs')}
-      inputs={SIMULATION_INPUTS.filter((name) => inputs[name] !== undefined).map((name) => ({
-        name: text(NAMES[name]),
-        value: shown(name),
-      }))}
+      inputs={printedNames
+        .filter((name) => inputs[name] !== undefined)
+        .map((name) => ({ name: text(NAMES[name]), value: shown(name) }))}
     />
   );
 }

@@ -7,11 +7,21 @@ import { Notice } from '../../ui/notice.tsx';
 import { PageHeader } from '../../ui/page-header.tsx';
 import { Skeleton } from '../../ui/skeleton.tsx';
 import { CalculateWays } from '../calculator/calculate-ways.tsx';
+import { asInput } from '../calculator/inputs.ts';
 import { PhoneBar } from '../calculator/phone-bar.tsx';
 import { Refused } from '../calculator/refused.tsx';
 import { useAddressInputs } from '../calculator/use-inputs.ts';
-import { COMPUTED, readChoice, readSimulationInputs, readWay, type SimulationInputs, writeChoice } from './choices.ts';
+import {
+  COMPUTED,
+  readChoice,
+  readSimulationInputs,
+  readWay,
+  type SimulationInputs,
+  withoutRun,
+  writeChoice,
+} from './choices.ts';
 import { jobOf } from './job.ts';
+import { LongRunSection } from './long-run-section.tsx';
 import { PrintedInputs } from './printed-inputs.tsx';
 import styles from './simulation.module.css';
 import { SimulationFields } from './simulation-inputs.tsx';
@@ -25,14 +35,16 @@ const addressOf = (inputs: SimulationInputs) => addresses.simulate(inputs);
 export function SimulationPage() {
   const text = useText('simulation');
   const said = useSaid('calculation');
-  const { inputs, change } = useAddressInputs(readSimulationInputs, addressOf);
+  const { inputs, change: changeAll } = useAddressInputs(readSimulationInputs, addressOf);
+  const change = useCallback((changed: SimulationInputs) => changeAll(withoutRun(changed)), [changeAll]);
   const first = readChoice(inputs.first, 'legacy');
   const second = readWay(inputs.second, 'circular');
   const prepared = useMemo(() => jobOf(inputs), [inputs]);
   const { answer, running, failed } = useSimulation(prepared.job);
   const [asTable, setAsTable] = useState(false);
   const answerPlace = useRef<HTMLDivElement>(null);
-  const compare = useCallback((written: string) => change({ second: written }), [change]);
+  // Another pattern beside the first is another view of the same long run.
+  const compare = useCallback((written: string) => changeAll({ second: written }), [changeAll]);
   return (
     <>
       <PageHeader
@@ -83,6 +95,17 @@ export function SimulationPage() {
                 onShowComputed={() => compare(COMPUTED)}
               />
             ))}
+          {answer !== undefined && !('refused' in answer) && prepared.job && prepared.boltCount && (
+            <LongRunSection
+              job={prepared.job}
+              boltCount={prepared.boltCount}
+              computed={answer.computed}
+              runs={inputs.runs === undefined ? undefined : Number(inputs.runs)}
+              onRuns={(runs) => change({ runs: asInput(runs) })}
+              jobId={inputs.run}
+              onStarted={(run) => changeAll({ run })}
+            />
+          )}
           <Validity />
         </div>
       </div>
