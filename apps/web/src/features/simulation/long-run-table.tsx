@@ -53,12 +53,6 @@ export function LongRunTable({ result, boltCount }: { readonly result: LongSimul
             numeric: true,
             cell: ({ of }) => format.quantity('gap', of.largestParallelism_mm),
           },
-          {
-            key: 'peak',
-            header: text('peak-short'),
-            numeric: true,
-            cell: ({ of }) => format.quantity('stress', of.gasketPeak_MPa),
-          },
         ]}
       />
       {result.warnings.map(({ message }) => (
