@@ -1,4 +1,5 @@
 import type { LongCase, LongSimulation } from '@seatwell/calc';
+import { useSaid } from '../../app/use-said.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Table } from '../../ui/table.tsx';
@@ -16,6 +17,7 @@ export function LongRunTable({ result, boltCount }: { readonly result: LongSimul
   const text = useText('simulation');
   const format = useFormat();
   const words = usePatternWords();
+  const said = useSaid('calculation');
   const ways = waysOfCases(boltCount, result.cases.length);
   const rows = result.cases.flatMap((of, index): Row[] => (ways[index] ? [{ way: ways[index], of }] : []));
   const range = (from: number, to: number) => text('from-to', { from: format.count(from), to: format.count(to) });
@@ -55,8 +57,8 @@ export function LongRunTable({ result, boltCount }: { readonly result: LongSimul
           },
         ]}
       />
-      {result.warnings.map(({ message }) => (
-        <p key={message}>{message}</p>
+      {result.warnings.map((warning) => (
+        <p key={warning.message}>{said(warning)}</p>
       ))}
     </>
   );
