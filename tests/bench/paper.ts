@@ -5,12 +5,12 @@ import { dirname, join } from 'node:path';
 import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import { joinPdfsTo } from '../../apps/server/src/features/sheets/join-pdfs.ts';
 import { sheetContent } from '../../apps/server/src/features/sheets/sheet-content.ts';
-import { jointOf, makeOf, sourceOf } from '../../apps/server/src/features/sheets/sheet-for-tests.ts';
 import type { SheetSource } from '../../apps/server/src/features/sheets/sheet-source.ts';
 import { SHEETS_AT_ONCE } from '../../apps/server/src/features/sheets/sheets-job.ts';
 import { sheetsDocument, sheetsPdf } from '../../apps/server/src/features/sheets/sheets-pdf.ts';
 import { fontFiles } from '../../apps/server/src/features/sheets/typesetting/fonts.ts';
 import type { Typescript } from '../../apps/server/src/features/sheets/typesetting/typesetter.ts';
+import { jointOf, makeOf, sourceOf } from '../api/support/sample-sheet.ts';
 
 const SHEETS = 1000;
 

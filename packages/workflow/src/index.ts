@@ -8,6 +8,7 @@ export * from './derived/procedure-bolting.ts';
 export * from './derived/waits.ts';
 export { foldHistory, foldJoint, needsFullFold } from './fold/history.ts';
 export { isWorkedOn, mergedWork } from './fold/merge.ts';
+export { newMake } from './fold/new-make.ts';
 export { ORDER_CODES, type OutOfOrder, outOfOrder } from './fold/order.ts';
 export { unknownSpecification } from './fold/unknown-specification.ts';
 export { upcast } from './fold/upcast.ts';

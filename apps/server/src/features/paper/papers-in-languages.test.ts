@@ -1,9 +1,9 @@
 import { LANGUAGES, type Language } from '@seatwell/contract';
 import { describe, expect, test } from 'vitest';
 import { pdfFonts, pdfPages } from '../../../../../tests/api/support/pdf-text.ts';
+import { procedureOf, sourceOf } from '../../../../../tests/api/support/sample-sheet.ts';
 import { handOutPdf } from '../sheets/hand-out-pdf.ts';
 import { sheetContent } from '../sheets/sheet-content.ts';
-import { procedureOf, sourceOf } from '../sheets/sheet-for-tests.ts';
 import { paperFigures } from '../sheets/sheet-numbers.ts';
 import { sheetsPdf } from '../sheets/sheets-pdf.ts';
 import { fill } from '../sheets/texts/sheet-texts.ts';

@@ -1,7 +1,7 @@
 import type { TighteningPlan } from '@seatwell/workflow';
 import { describe, expect, test } from 'vitest';
+import { makeOf, sourceOf, targetOf } from '../../../../../tests/api/support/sample-sheet.ts';
 import { sheetContent } from './sheet-content.ts';
-import { makeOf, sourceOf, targetOf } from './sheet-for-tests.ts';
 
 const tightening: TighteningPlan = {
   way: 'computed-loads',

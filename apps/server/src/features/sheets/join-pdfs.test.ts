@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { pdfPages } from '../../../../../tests/api/support/pdf-text.ts';
+import { jointOf, makeOf, sourceOf } from '../../../../../tests/api/support/sample-sheet.ts';
 import { joinPdfs } from './join-pdfs.ts';
 import { sheetContent } from './sheet-content.ts';
-import { jointOf, makeOf, sourceOf } from './sheet-for-tests.ts';
 import { sheetsPdf } from './sheets-pdf.ts';
 
 function content(tag: string, count: number) {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { jointOf, makeOf, procedureOf, sourceOf, targetOf } from '../../../../../tests/api/support/sample-sheet.ts';
 import { sheetContent } from './sheet-content.ts';
-import { jointOf, makeOf, procedureOf, sourceOf, targetOf } from './sheet-for-tests.ts';
 import type { SheetSource } from './sheet-source.ts';
 
 const factOf = (source: SheetSource, label: string): string | undefined =>

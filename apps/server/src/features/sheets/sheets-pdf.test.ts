@@ -1,8 +1,8 @@
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import { pdfFonts, pdfPages, pdfText } from '../../../../../tests/api/support/pdf-text.ts';
+import { jointOf, makeOf, sourceOf, targetOf } from '../../../../../tests/api/support/sample-sheet.ts';
 import { sheetContent } from './sheet-content.ts';
-import { jointOf, makeOf, sourceOf, targetOf } from './sheet-for-tests.ts';
 import { sheetsPdf } from './sheets-pdf.ts';
 import { typeset } from './typesetting/typesetter.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { procedureOf } from './sheet-for-tests.ts';
+import { procedureOf } from '../../../../../tests/api/support/sample-sheet.ts';
 import { skippedPattern } from './skipped-pattern.ts';
 import { skippedPatternSvgs } from './skipped-pattern-svg.ts';
 

@@ -1,7 +1,7 @@
 import type { Tensioning } from '@seatwell/workflow';
 import { describe, expect, test } from 'vitest';
+import { makeOf, procedureOf, sourceOf, targetOf } from '../../../../../tests/api/support/sample-sheet.ts';
 import { sheetContent } from './sheet-content.ts';
-import { makeOf, procedureOf, sourceOf, targetOf } from './sheet-for-tests.ts';
 
 const tensioning: Tensioning = {
   toolId: '00000000-0000-7000-8000-000000000021',

@@ -1,28 +1,9 @@
 import type { ProcedureContent } from '@seatwell/contract';
 import { describe, expect, test } from 'vitest';
+import { startingContent } from '../engineering/procedure-draft.ts';
 import { planBolts, sequenceOf } from './plan-bolts.ts';
 
-const content: ProcedureContent = {
-  numbering: 'clockwise',
-  pattern: 'legacy',
-  tools: 1,
-  group: null,
-  passPercents: [30, 70, 100],
-  finalRound: true,
-  relaxationPass: false,
-  method: 'torque-wrench',
-  lubricantId: '01890000-0000-7000-8000-000000000002',
-  appliesTo: { kinds: [], ratings: [], gasketFamilies: [], leastBolts: 4, mostBolts: 48 },
-  policy: {
-    area: 'tensile',
-    minimumBoltUtilisation: 0.2,
-    maximumBoltUtilisation: 0.7,
-    scatter_percent: 30,
-    targetBoltStress_MPa: null,
-    source: 'procedure of the test',
-  },
-  cautions: [],
-};
+const content: ProcedureContent = { ...startingContent, method: 'torque-wrench' };
 
 const pass = (over: object) => ({
   eventId: '01890000-0000-7000-8000-000000000003',

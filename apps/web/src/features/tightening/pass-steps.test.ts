@@ -1,30 +1,14 @@
 import type { ProcedureContent } from '@seatwell/contract';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { startingContent } from '../engineering/procedure-draft.ts';
 import type { RunningPass } from './draft.ts';
 import { boltsIn, lastBoltOf, tighteningPlan, withComputedPasses } from './pass-steps.ts';
 import { setOfStep } from './set-of-step.ts';
 
 const content = (more: Partial<ProcedureContent> = {}): ProcedureContent => ({
-  numbering: 'clockwise',
-  pattern: 'legacy',
-  tools: 1,
-  group: null,
-  passPercents: [30, 70, 100],
-  finalRound: true,
-  relaxationPass: false,
+  ...startingContent,
   method: 'torque-wrench',
-  lubricantId: '0198c2d0-0000-7000-8000-000000000001',
-  appliesTo: { kinds: [], ratings: [], gasketFamilies: [], leastBolts: 4, mostBolts: 200 },
-  policy: {
-    area: 'tensile',
-    minimumBoltUtilisation: 0.2,
-    maximumBoltUtilisation: 0.7,
-    scatter_percent: 10,
-    targetBoltStress_MPa: null,
-    source: 'test',
-  },
-  cautions: [],
   ...more,
 });
 

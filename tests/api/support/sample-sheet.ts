@@ -1,20 +1,12 @@
 import type { JointSpecification, ProcedureContent } from '@seatwell/contract';
-import { DEFAULT_SETTINGS, type JointState, type MakeState, type TargetEvidence } from '@seatwell/workflow';
-import type { SheetSource } from './sheet-source.ts';
+import { DEFAULT_SETTINGS, type JointState, type MakeState, newMake, type TargetEvidence } from '@seatwell/workflow';
+import type { SheetSource } from '../../../apps/server/src/features/sheets/sheet-source.ts';
+import { finalMake, procedureContent, specification } from './sample-plant.ts';
 
 const id = (n: number) => `00000000-0000-7000-8000-${String(n).padStart(12, '0')}`;
 
 export const procedureOf = (more: Partial<ProcedureContent> = {}): ProcedureContent => ({
-  numbering: 'clockwise',
-  pattern: 'legacy',
-  tools: 1,
-  group: null,
-  passPercents: [30, 70, 100],
-  finalRound: true,
-  relaxationPass: false,
-  method: 'torque-wrench',
-  lubricantId: id(7),
-  appliesTo: { kinds: [], ratings: [], gasketFamilies: [], leastBolts: 4, mostBolts: 200, workScopes: [] },
+  ...procedureContent(id(7)),
   policy: {
     area: 'tensile',
     minimumBoltUtilisation: 0.3,
@@ -54,84 +46,25 @@ export const targetOf = (torque_Nm: number, more: Partial<TargetEvidence> = {}):
   ...more,
 });
 
-const specificationOf = (more: Partial<JointSpecification> = {}): JointSpecification => ({
-  flange: { standard: 'ASME-B16.5', size: 'NPS8', rating: '300', facing: 'raised-face' },
-  bolting: { count: 12, thread: '7/8-9 UNC', grade: 'B7', nutGrade: '2H', length_mm: 140 },
-  gasket: {
-    family: 'spiral-wound',
-    detail: '316L / graphite, inner and outer ring',
-    count: 1,
-    contactInside_mm: 233.4,
-    contactOutside_mm: 263.7,
-    thickness_mm: 4.5,
-  },
-  clampedParts: [
-    { kind: 'flange', thickness_mm: 39.7, note: null },
-    { kind: 'gasket', thickness_mm: 4.5, note: null },
-    { kind: 'flange', thickness_mm: 39.7, note: null },
-  ],
-  service: {
-    medium: 'hydrocarbon vapour',
-    pressure_MPa: 2,
-    pressureAsEntered: null,
-    temperature_C: 120,
-    temperatureAsEntered: null,
-  },
-  hotExposed: false,
-  ...more,
-});
+const specificationOf = (more: Partial<JointSpecification> = {}): JointSpecification =>
+  specification({
+    gasket: {
+      family: 'spiral-wound',
+      detail: '316L / graphite, inner and outer ring',
+      count: 1,
+      contactInside_mm: 233.4,
+      contactOutside_mm: 263.7,
+      thickness_mm: 4.5,
+    },
+    ...more,
+  });
 
 export const makeOf = (more: Partial<MakeState> = {}): MakeState => ({
-  makeId: id(2),
-  number: 1,
-  purpose: 'final',
-  workScope: 'break-and-remake',
-  clampedParts: null,
-  gasket: null,
-  checkingLevel: null,
-  proof: 'hydrotest',
-  plannedOn: '2027-03-09',
-  crewId: null,
-  packs: [],
-  cancelled: false,
+  ...newMake(finalMake(id(2), { plannedOn: '2027-03-09' })),
   stage: 'engineered',
   stageSince: '2027-03-08T09:00:00.000Z',
-  rejected: false,
-  leaking: false,
-  underPressure: false,
-  hasLeaked: false,
-  retighten: false,
-  provisionalTools: [],
-  implausible: [],
-  waiting: [],
-  deviations: [],
-  procedure: null,
   target: targetOf(370),
-  permitId: null,
-  openedAt: null,
-  openedBy: [],
-  facesAcceptedAt: null,
-  boltingCondition: null,
-  fitted: null,
-  passes: [],
-  nextPass: 1,
-  partTight: null,
-  tightAt: null,
-  relaxationDone: false,
-  studsReplaced: [],
-  workedBy: [],
-  workRecordedBy: [],
-  toolsUsed: [],
-  sampleDrawn: false,
-  lotKey: null,
-  checkedBy: null,
-  checkedAt: null,
-  witnessed: [],
-  provenAt: null,
-  handedOverAt: null,
-  superseded: [],
   lastEventAt: '2027-03-08T09:00:00.000Z',
-  lastEventBy: [],
   ...more,
 });
 
