@@ -14,6 +14,8 @@ import { DeviationDialog } from './deviation-dialog.tsx';
 import styles from './joint.module.css';
 import { CancelMakeDialog, HoldDialog, PunchDialog, ReleaseHoldDialog, VoidDialog } from './joint-decisions.tsx';
 import { isWorkable, jointState, stateOf } from './shown-make.ts';
+import { TakeBackDialog } from './take-back-dialog.tsx';
+import { WaiveDialog, WitnessDialog } from './witness-dialogs.tsx';
 
 const MergeDialog = lazy(() => import('../reviews/merge-dialog.tsx').then((m) => ({ default: m.MergeDialog })));
 const PlanMakeDialog = lazy(() => import('./plan-make-dialog.tsx').then((m) => ({ default: m.PlanMakeDialog })));
@@ -29,7 +31,10 @@ type Asked =
   | 'punch-raised'
   | 'joint-merged'
   | 'joint-voided'
-  | 'deviation-accepted';
+  | 'deviation-accepted'
+  | 'witnessed'
+  | 'witness-waived'
+  | 'taken-back';
 
 interface Props {
   readonly page: JointPage;
@@ -84,7 +89,8 @@ export function JointActions({ page, make, choices }: Props) {
     .filter((type) => type !== next && actions.some((action) => action.type === type))
     .filter((type) => type !== 'joint-merged' || found)
     .filter((type) => workable || reasonAgainst(actions, type) === undefined)
-    .filter((type) => workable || !ofWork.has(type));
+    .filter((type) => workable || !ofWork.has(type))
+    .filter((type) => !ofTheFew.has(type) || reasonAgainst(actions, type) === undefined);
   const button = (type: EventType, kind: 'primary' | 'plain' = 'plain') => (
     <Button
       key={type}
@@ -149,6 +155,9 @@ const here: ReadonlySet<string> = new Set<Asked>([
   'joint-merged',
   'joint-voided',
   'deviation-accepted',
+  'witnessed',
+  'witness-waived',
+  'taken-back',
 ]);
 
 const ofWork: ReadonlySet<string> = new Set([
@@ -157,7 +166,13 @@ const ofWork: ReadonlySet<string> = new Set([
   'make-assigned',
   'break-released',
   'deviation-accepted',
+  'witnessed',
+  'witness-waived',
+  'taken-back',
 ]);
+
+// Of one role and one moment: everybody else is not told each time why it is not theirs.
+const ofTheFew: ReadonlySet<string> = new Set(['witnessed', 'witness-waived', 'taken-back']);
 
 const offered = [
   'procedure-assigned',
@@ -165,6 +180,9 @@ const offered = [
   'make-assigned',
   'break-released',
   'deviation-accepted',
+  'witnessed',
+  'witness-waived',
+  'taken-back',
   'punch-raised',
   'hold-placed',
   'hold-released',
@@ -224,5 +242,11 @@ function Asked({ asked, page, make, choices, onClose }: Props & { asked: Asked |
       return <VoidDialog {...props} />;
     case 'deviation-accepted':
       return <DeviationDialog {...props} />;
+    case 'witnessed':
+      return <WitnessDialog {...props} />;
+    case 'witness-waived':
+      return <WaiveDialog {...props} />;
+    case 'taken-back':
+      return <TakeBackDialog {...props} />;
   }
 }
