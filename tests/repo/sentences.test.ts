@@ -12,10 +12,17 @@ const placesIn = (sentence: string) => [...new Set(sentence.match(PLACE) ?? [])]
 const sentencesOf = (english: Sentences, code: string) =>
   Object.entries(english).flatMap(([key, sentence]) => (key.split('/')[0] === code ? [sentence] : []));
 
+/** Refusals that only a program can cause, or an address of the API: who writes programs reads English. */
+const FOR_PROGRAMS = ['SEATWELL_METRICS_TOKEN', 'The cursor', 'This cursor', 'There is no {{}} {{}}'];
+/** Codes that a value ends, and sentences that only put a place before what another said. */
+const HANDS_ON = [/^schema-/, /^\{\{\}\}-unknown$/];
+/** Codes that are handed on as a value. */
+const HANDED_ON = ['wrong-secret', 'wrong-sign-in'];
+
 /** Codes that name the side of a limit, and messages that only hand on what another said. */
 const bySide = (code: string) =>
   code === '{{}}-code-advisory' ? ['above-code-advisory', 'below-code-advisory'] : [code];
-const handsOn = (sentence: string) => plain(sentence).trim() === '{{}}';
+const handsOn = (sentence: string) => /^(\{\{\}\}[: ]*)+$/.test(plain(sentence));
 
 describe('sentences of the calculation', async () => {
   const english = await loadSentences('calculation', 'en');
@@ -42,6 +49,32 @@ describe('sentences of the calculation', async () => {
   test('none is kept that the sources no longer say', () => {
     const codes = new Set(said.map(({ code }) => code));
     expect(Object.keys(english).filter((key) => !codes.has(key.split('/')[0] ?? ''))).toEqual([]);
+  });
+});
+
+describe('sentences of the server', async () => {
+  const english = await loadSentences('problems', 'en');
+  const said = sentencesIn('apps/server/src', { Problem: 0, refused: 1, missing: 2 }, [])
+    .filter(
+      ({ code, sentence }) => code !== '{{}}' && !handsOn(sentence) && !HANDS_ON.some((shape) => shape.test(code)),
+    )
+    .filter(({ sentence }) => !FOR_PROGRAMS.some((words) => sentence.includes(words)));
+
+  test('each refusal, reason and note has its sentence, word for word', () => {
+    expect(said.length).toBeGreaterThan(120);
+    const missing = said.filter(
+      ({ code, sentence }) => !sentencesOf(english, code).some((known) => plain(known) === plain(sentence)),
+    );
+    expect(missing.map(({ code, sentence }) => `${code}: ${sentence}`)).toEqual([]);
+  });
+
+  test('none is kept that the server no longer says', () => {
+    const codes = new Set(said.map(({ code }) => code));
+    expect(
+      Object.keys(english).filter(
+        (key) => !codes.has(key.split('/')[0] ?? '') && !HANDED_ON.includes(key.split('/')[0] ?? ''),
+      ),
+    ).toEqual([]);
   });
 });
 

@@ -9,12 +9,3 @@ export function useSigner(...rolesThatMay: readonly string[]): { name: string; r
   const role = rolesThatMay.find((each) => held.includes(each)) ?? held[0] ?? '';
   return { name, role: role === '' ? '' : trade.word('role', role) };
 }
-
-/** Why an action cannot be taken here, as the server says; undefined when it can or is not known. */
-export function reasonAgainst(
-  actions: readonly { type: string; allowed: boolean; reason: { message: string } | null }[],
-  type: string,
-): string | undefined {
-  const action = actions.find((each) => each.type === type);
-  return action && !action.allowed ? (action.reason?.message ?? undefined) : undefined;
-}

@@ -1,3 +1,4 @@
+import type { Said } from '@seatwell/contract';
 import { RULES } from '@seatwell/workflow';
 import { use, useCallback } from 'react';
 import { useLanguage } from '../texts/text-provider.tsx';
@@ -28,5 +29,20 @@ export function useRuleWords(): WordsOfRule {
       return { sentence: word('sentence'), why: word('why'), remedy: word('remedy') };
     },
     [translated],
+  );
+}
+
+/** A reason that begins with the sentence of a rule, with the rule's words here; what was found stays as it was judged. */
+export function useRuleSaid(): (said: Said) => string {
+  const ruleWords = useRuleWords();
+  return useCallback(
+    ({ code, message }) => {
+      const english = RULES.find((rule) => rule.code === code)?.sentence;
+      const words = ruleWords(code);
+      return english && words && message.startsWith(english)
+        ? `${words.sentence}${message.slice(english.length)}`
+        : message;
+    },
+    [ruleWords],
   );
 }

@@ -1,6 +1,7 @@
 import {
   type Book,
   decimalNumber,
+  figuresIn,
   type Language,
   loadSentences,
   type Said,
@@ -8,9 +9,11 @@ import {
   sayIn,
 } from '@seatwell/contract';
 import { useCallback, useEffect, useState } from 'react';
-import { useFormat } from '../format/format-provider.tsx';
-import { useLanguage } from '../texts/text-provider.tsx';
-import { useTrade } from './use-trade.ts';
+import { useFormatIfAny } from '../format/format-provider.tsx';
+import { instantsIn } from '../format/instants-in.ts';
+import tradeTexts from '../texts/en/trade.json';
+import { useLanguage, useText } from '../texts/text-provider.tsx';
+import type { TextKey } from '../texts/translate.ts';
 
 /** English and the language of the screen, as soon as they are here. */
 interface Pair {
@@ -31,8 +34,9 @@ async function load(book: Book, language: Language): Promise<void> {
  */
 export function useSaid(book: Book, limitName: (name: string) => string = same): (said: Said) => string {
   const { language } = useLanguage();
-  const format = useFormat();
-  const trade = useTrade();
+  // Who signs in has no units and no site yet.
+  const format = useFormatIfAny();
+  const text = useText('trade');
   const [, setLoaded] = useState('');
   const key = `${book} ${language}`;
   const pair = here.get(key);
@@ -47,14 +51,25 @@ export function useSaid(book: Book, limitName: (name: string) => string = same):
   return useCallback(
     (said) => {
       if (!pair) return said.message;
+      const { number } = figuresIn({ language, system: 'SI' });
+      const word = (group: string, value: string) => {
+        const key = `${group}-${value}`;
+        return Object.hasOwn(tradeTexts, key) ? text(key as TextKey<'trade'>) : value;
+      };
       return sayIn(pair.english, pair.own, said, (name, value) => {
-        const number = decimalNumber(value);
-        if (number) return format.number(number.value, number.decimals);
-        if (name === 'family') return trade.word('family', value);
-        return LIMITS.includes(name) ? limitName(value) : value;
+        const decimal = decimalNumber(value);
+        if (decimal) return number(decimal.value, decimal.decimals);
+        if (name === 'family' || name === 'role') return word(name, value);
+        if (name === 'roles')
+          return value
+            .split(', ')
+            .map((role) => word('role', role))
+            .join(', ');
+        if (LIMITS.includes(name)) return limitName(value);
+        return format ? instantsIn(value, format.dayTime) : value;
       });
     },
-    [pair, format, trade, limitName],
+    [pair, language, format, text, limitName],
   );
 }
 

@@ -11,6 +11,9 @@ export function FormatProvider({ choice, children }: { choice: Omit<FormatChoice
   return <FormatContext value={formatter}>{children}</FormatContext>;
 }
 
+/** The formatter where there is one: before signing in there are neither units nor a site. */
+export const useFormatIfAny = (): Formatter | null => useContext(FormatContext);
+
 /** The one formatter: `const format = useFormat(); format.quantity('torque', 475)`. */
 export function useFormat(): Formatter {
   const formatter = useContext(FormatContext);

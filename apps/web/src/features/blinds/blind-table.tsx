@@ -2,7 +2,7 @@ import type { BlindsAnswer } from '@seatwell/contract';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { sharedReason } from '../../app/shared-reason.ts';
-import { reasonAgainst } from '../../app/sign.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -23,10 +23,11 @@ export function nextSteps(row: Pick<BlindRow, 'type' | 'state'>): readonly Blind
 
 /** Blinds one by one: where, why, whose, in and out. */
 export function BlindTable({ shutdownId, rows }: { shutdownId: string; rows: readonly BlindRow[] }) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('blinds');
   const trade = useTrade();
   const format = useFormat();
-  const against = sharedReason(rows, 'blind-in', 'blind-out', 'spectacle-turned');
+  const against = sharedReason(reasonAgainst, rows, 'blind-in', 'blind-out', 'spectacle-turned');
   const [step, setStep] = useState<{ row: BlindRow; step: BlindStep } | null>(null);
   return (
     <>

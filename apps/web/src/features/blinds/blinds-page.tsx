@@ -5,8 +5,8 @@ import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { blindsQuery } from '../../app/reads.ts';
 import { textOf } from '../../app/search-params.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useGo } from '../../app/use-go.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -28,6 +28,7 @@ export function blindsOf(rows: BlindsAnswer['rows'], state: State): BlindsAnswer
 
 /** Blinds: what goes in must come out again, counted. */
 export function BlindsPage() {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('blinds');
   const format = useFormat();
   const go = useGo();

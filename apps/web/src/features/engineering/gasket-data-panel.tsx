@@ -1,8 +1,8 @@
 import { GASKET_FAMILIES_KNOWN, type GasketDataAnswer, type GasketFamilyCode } from '@seatwell/contract';
 import { useState } from 'react';
 import { newId } from '../../app/send-command.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -24,6 +24,7 @@ const noStress: Stresses = {
 
 /** Tested stresses of gaskets: the maker's or the site's own, never a guess. */
 export function GasketDataPanel({ answer }: { answer: GasketDataAnswer }) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('engineering');
   const trade = useTrade();
   const format = useFormat();

@@ -1,8 +1,8 @@
 import type { LubricantsAnswer } from '@seatwell/contract';
 import { useState } from 'react';
 import { newId } from '../../app/send-command.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
@@ -13,6 +13,7 @@ import styles from './engineering.module.css';
 
 /** Lubricants with their nut factor and its source: no friction is ever assumed silently. */
 export function LubricantsPanel({ answer }: { answer: LubricantsAnswer }) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('engineering');
   const format = useFormat();
   const enter = useSiteCommand('lubricant-entered');

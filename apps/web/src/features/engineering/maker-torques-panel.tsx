@@ -1,8 +1,8 @@
 import type { MakerTorquesAnswer } from '@seatwell/contract';
 import { useState } from 'react';
 import { newId } from '../../app/send-command.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
@@ -13,6 +13,7 @@ import styles from './engineering.module.css';
 
 /** Torques of makers, for joints where nothing is computed. */
 export function MakerTorquesPanel({ answer }: { answer: MakerTorquesAnswer }) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('engineering');
   const format = useFormat();
   const unit = format.unit('torque');

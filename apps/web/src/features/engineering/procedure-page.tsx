@@ -6,9 +6,9 @@ import { ErrorNotice } from '../../app/error-notice.tsx';
 import { lubricantsQuery, proceduresQuery } from '../../app/reads.ts';
 import { textOf } from '../../app/search-params.ts';
 import { newId } from '../../app/send-command.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
 import { useGo } from '../../app/use-go.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -31,6 +31,7 @@ export function ProcedurePage() {
 }
 
 function Revision({ asked }: { asked: string | undefined }) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('engineering');
   const format = useFormat();
   const go = useGo();

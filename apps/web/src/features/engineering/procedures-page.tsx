@@ -2,8 +2,8 @@ import type { ProceduresAnswer } from '@seatwell/contract';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { addresses } from '../../app/addresses.ts';
 import { proceduresQuery } from '../../app/reads.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useGo } from '../../app/use-go.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -17,6 +17,7 @@ type Row = ProceduresAnswer['rows'][number];
 
 /** Every procedure with its revisions: what crews are briefed on. */
 export function ProceduresPage() {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('engineering');
   const trade = useTrade();
   const format = useFormat();

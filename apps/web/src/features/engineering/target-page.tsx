@@ -5,9 +5,10 @@ import { addresses } from '../../app/addresses.ts';
 import { ErrorNotice, useProblemDetails } from '../../app/error-notice.tsx';
 import { jointQuery } from '../../app/reads.ts';
 import { textOf } from '../../app/search-params.ts';
-import { reasonAgainst, useSigner } from '../../app/sign.ts';
+import { useSigner } from '../../app/sign.ts';
 import { useCommand } from '../../app/use-command.ts';
 import { useGo } from '../../app/use-go.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
@@ -25,6 +26,7 @@ import { targetPreviewQuery } from './target-preview.ts';
 
 /** The target of one joint: what it is calculated from, what comes out, and the engineer's signature. */
 export function TargetPage() {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('engineering');
   const trade = useTrade();
   const shutdownId = useShutdownId();

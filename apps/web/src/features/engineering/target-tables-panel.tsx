@@ -1,7 +1,7 @@
 import type { TargetTablesAnswer } from '@seatwell/contract';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
-import { reasonAgainst } from '../../app/sign.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -13,6 +13,7 @@ import { TargetTableSheet } from './target-table-sheet.tsx';
 
 /** Tables that were approved once for a family of joints. */
 export function TargetTablesPanel({ answer, tableId }: { answer: TargetTablesAnswer; tableId: string | undefined }) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('engineering');
   const format = useFormat();
   const [making, setMaking] = useState(false);

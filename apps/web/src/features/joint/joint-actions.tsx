@@ -1,8 +1,9 @@
 import type { ChoicesAnswer, EventType, JointPage, MakeAnswer } from '@seatwell/contract';
 import { lazy, Suspense, useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useGo } from '../../app/use-go.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
+import { useRuleSaid } from '../../app/use-rule-words.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -63,6 +64,7 @@ const tightening: readonly string[] = ['pass-recorded', 'final-round-recorded', 
 
 /** What can be done with the joint now: the next step first, the rest behind it, each with its reason where not. */
 export function JointActions({ page, make, choices }: Props) {
+  const reasonAgainst = useReasonAgainst(useRuleSaid());
   const text = useText('joint');
   const shutdownId = useShutdownId();
   const go = useGo();

@@ -2,8 +2,9 @@ import type { PackPage } from '@seatwell/contract';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { shutdownQuery, toolsQuery } from '../../app/reads.ts';
-import { reasonAgainst, useSigner } from '../../app/sign.ts';
+import { useSigner } from '../../app/sign.ts';
 import { useCommand } from '../../app/use-command.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -21,6 +22,7 @@ import { GaugeField } from './gauge-field.tsx';
 
 /** The checklist before pressure goes on; every point is ticked by whoever signs. */
 export function PackRelease({ pack }: { pack: PackPage }) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('testing');
   const shutdownId = useShutdownId();
   const temperature = useReading('temperature');

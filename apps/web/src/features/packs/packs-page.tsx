@@ -5,8 +5,8 @@ import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { packsQuery } from '../../app/reads.ts';
 import { listOf, textOf } from '../../app/search-params.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useGo } from '../../app/use-go.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -36,6 +36,7 @@ export function packsBehind(rows: readonly PackSummary[], { state, area }: PackS
 
 /** Every test pack: where it stands, what stops it, and whose move it is. */
 export function PacksPage() {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('packs');
   const trade = useTrade();
   const format = useFormat();

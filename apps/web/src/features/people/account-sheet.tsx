@@ -3,7 +3,7 @@ import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
 import { request } from '../../app/api-client.ts';
 import { ErrorNotice } from '../../app/error-notice.tsx';
-import { reasonAgainst } from '../../app/sign.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -26,6 +26,7 @@ type Asking = 'grant' | 'deputy' | 'close' | { readonly end: string; readonly ro
 
 /** One account: first password, roles, deputy, end. */
 export function AccountSheet({ account, accounts, actions, onClose }: Props) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('people');
   const trade = useTrade();
   const [asking, setAsking] = useState<Asking | null>(null);

@@ -3,7 +3,7 @@ import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { accountsQuery, choicesQuery } from '../../app/reads.ts';
-import { reasonAgainst } from '../../app/sign.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useCurrentShutdown } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -22,6 +22,7 @@ export type AccountRow = AccountsAnswer['rows'][number];
 
 /** Who may sign in, in which roles, how far they reach and until when. */
 export function AccountsPage() {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('people');
   const format = useFormat();
   const { data } = useSuspenseQuery(accountsQuery);

@@ -3,7 +3,7 @@ import { useSuspenseQuery } from '@tanstack/react-query';
 import { useDeferredValue, useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { peopleQuery } from '../../app/reads.ts';
-import { reasonAgainst } from '../../app/sign.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -19,6 +19,7 @@ import { RegisterPersonDialog } from './register-person-dialog.tsx';
 
 /** Everybody at the site, and what they are qualified for today. */
 export function PeoplePage() {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('people');
   const trade = useTrade();
   const format = useFormat();

@@ -5,7 +5,7 @@ import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { fileAddress } from '../../app/file-field.tsx';
 import { personQuery } from '../../app/reads.ts';
-import { reasonAgainst } from '../../app/sign.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -24,6 +24,7 @@ type Asking =
 
 /** One person: certificates with their dates, crews, talks attended. */
 export function PersonPage() {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('people');
   const { personId = '' } = useParams({ strict: false });
   const { data: person } = useSuspenseQuery(personQuery(personId));
@@ -95,6 +96,7 @@ export function PersonPage() {
 }
 
 function Qualifications({ person, onWithdraw }: { person: PersonAnswer; onWithdraw: (row: QualificationRow) => void }) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('people');
   const trade = useTrade();
   const format = useFormat();

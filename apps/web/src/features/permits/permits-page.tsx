@@ -5,7 +5,7 @@ import { addresses } from '../../app/addresses.ts';
 import { FormDialog } from '../../app/form-dialog.tsx';
 import { permitsQuery } from '../../app/reads.ts';
 import { sharedReason } from '../../app/shared-reason.ts';
-import { reasonAgainst } from '../../app/sign.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useFactCommand } from '../../offline/use-fact-command.ts';
@@ -19,12 +19,14 @@ import { PackWays } from '../packs/pack-ways.tsx';
 
 /** Permits to work with the joints that they cover. They are recorded with the release of a list in the register. */
 export function PermitsPage() {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('permits');
   const format = useFormat();
   const shutdownId = useShutdownId();
   const { data } = useSuspenseQuery(permitsQuery(shutdownId));
   const [withdrawing, setWithdrawing] = useState<PermitRow | null>(null);
   const against = sharedReason(
+    reasonAgainst,
     data.rows.filter((row) => row.inForce),
     'permit-withdrawn',
   );

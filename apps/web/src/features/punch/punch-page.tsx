@@ -4,8 +4,8 @@ import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { punchItemsQuery } from '../../app/reads.ts';
 import { textOf } from '../../app/search-params.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useGo } from '../../app/use-go.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -21,6 +21,7 @@ const categories = ['any', 'A', 'B', 'C'] as const;
 
 /** Punch items: what must be closed before the test, before hand-over, and after. */
 export function PunchPage() {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('punch');
   const format = useFormat();
   const go = useGo();

@@ -2,7 +2,7 @@ import type { PunchRow } from '@seatwell/contract';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { sharedReason } from '../../app/shared-reason.ts';
-import { reasonAgainst } from '../../app/sign.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -21,10 +21,11 @@ interface Props {
 
 /** Punch items with what they are about, who owns them, and the way to close them. */
 export function PunchTable({ shutdownId, caption, captionHidden = false, rows, empty }: Props) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('punch');
   const format = useFormat();
   const open = rows.filter((row) => row.closedAt === null);
-  const against = sharedReason(open, 'punch-closed');
+  const against = sharedReason(reasonAgainst, open, 'punch-closed');
   const [closing, setClosing] = useState<PunchRow | null>(null);
   return (
     <>

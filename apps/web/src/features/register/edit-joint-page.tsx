@@ -3,9 +3,9 @@ import { useParams } from '@tanstack/react-router';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { choicesQuery, jointQuery } from '../../app/reads.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useCommand } from '../../app/use-command.ts';
 import { useGo } from '../../app/use-go.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Link } from '../../ui/link.tsx';
@@ -17,6 +17,7 @@ import { JointForm } from './joint-form.tsx';
 
 /** Changes what the register says of a joint; a target whose inputs change is then out of date. */
 export function EditJointPage() {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('jointForm');
   const shutdownId = useShutdownId();
   const go = useGo();

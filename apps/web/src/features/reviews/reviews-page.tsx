@@ -3,6 +3,7 @@ import { useSuspenseQuery } from '@tanstack/react-query';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { reviewsQuery } from '../../app/reads.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useRuleWords } from '../../app/use-rule-words.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -18,6 +19,7 @@ import { SettleDialog } from './settle-dialog.tsx';
 
 /** Facts that were kept although a rule failed: nobody has settled them yet. */
 export function ReviewsPage() {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('reviews');
   const format = useFormat();
   const ruleWords = useRuleWords();
@@ -88,10 +90,7 @@ export function ReviewsPage() {
             // What was done on a joint is settled beside its history; a reading of a pack is settled here.
             cell: (row) =>
               row.pack && (
-                <Button
-                  disabledReason={row.actions.find(({ type }) => type === 'review-settled')?.reason?.message}
-                  onClick={() => setSettling(row)}
-                >
+                <Button disabledReason={reasonAgainst(row.actions, 'review-settled')} onClick={() => setSettling(row)}>
                   {text('settle')}
                 </Button>
               ),

@@ -1,8 +1,8 @@
 import type { ChoicesAnswer, ShutdownAnswer } from '@seatwell/contract';
 import { addresses } from '../../app/addresses.ts';
 import { newId } from '../../app/send-command.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useCommand } from '../../app/use-command.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Link } from '../../ui/link.tsx';
 import { Table } from '../../ui/table.tsx';
@@ -16,6 +16,7 @@ export interface PanelProps {
 
 /** Areas of the shutdown: where one walks. */
 export function AreasPanel({ shutdown, choices }: PanelProps) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('setup');
   const add = useCommand('area-listed');
   const reason = reasonAgainst([...choices.actions, ...shutdown.actions], 'area-listed');

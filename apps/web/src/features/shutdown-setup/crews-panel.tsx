@@ -1,6 +1,6 @@
 import type { ChoicesAnswer } from '@seatwell/contract';
 import { useState } from 'react';
-import { reasonAgainst } from '../../app/sign.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
 import { Table } from '../../ui/table.tsx';
@@ -12,6 +12,7 @@ type Crew = ChoicesAnswer['crews'][number];
 
 /** Crews with their company, shift and people. */
 export function CrewsPanel({ shutdown, choices }: PanelProps) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('setup');
   const [edited, setEdited] = useState<Crew | 'new' | null>(null);
   const reason = reasonAgainst([...choices.actions, ...shutdown.actions], 'crew-listed');

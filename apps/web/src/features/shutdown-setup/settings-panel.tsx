@@ -1,8 +1,8 @@
 import { CHECKING_LEVELS, CRITICALITIES, type Criticality, type ShutdownSettings } from '@seatwell/contract';
 import { useState } from 'react';
 import { ErrorNotice } from '../../app/error-notice.tsx';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useCommand } from '../../app/use-command.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -26,6 +26,7 @@ const hours = [
 
 /** What each criticality demands, and the times that rules read. A change needs a reason and is on the record. */
 export function SettingsPanel({ shutdown }: PanelProps) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('setup');
   const trade = useTrade();
   const { toast } = useAnnouncer();

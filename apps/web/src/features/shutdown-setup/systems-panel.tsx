@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { newId } from '../../app/send-command.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useCommand } from '../../app/use-command.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Select } from '../../ui/select.tsx';
 import { Table } from '../../ui/table.tsx';
@@ -13,6 +13,7 @@ const none = 'none';
 
 /** Systems of the shutdown: what is handed over as one. */
 export function SystemsPanel({ shutdown, choices }: PanelProps) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('setup');
   const add = useCommand('system-listed');
   const [areaId, setAreaId] = useState(none);

@@ -1,8 +1,8 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { addresses } from '../../app/addresses.ts';
 import { talksQuery } from '../../app/reads.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useGo } from '../../app/use-go.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -15,6 +15,7 @@ import { fieldAddresses } from '../work/addresses.ts';
 
 /** Pre-job talks: who was told about which revision of a procedure, and by whom. */
 export function TalksPage() {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('talks');
   const format = useFormat();
   const shutdownId = useShutdownId();

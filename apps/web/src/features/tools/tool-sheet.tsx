@@ -5,8 +5,8 @@ import { addresses } from '../../app/addresses.ts';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { fileAddress } from '../../app/file-field.tsx';
 import { toolJointsQuery } from '../../app/reads.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useSiteCommand } from '../../app/use-command.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -29,6 +29,7 @@ interface Props {
 
 /** One tool: its scale, its calibrations with their certificates, and what was found wrong with it. */
 export function ToolSheet({ tool, actions, onClose }: Props) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('tools');
   const trade = useTrade();
   const format = useFormat();
@@ -73,6 +74,7 @@ export function ToolSheet({ tool, actions, onClose }: Props) {
 }
 
 function Calibrations({ tool, actions }: Pick<Props, 'tool' | 'actions'>) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('tools');
   const format = useFormat();
   const clear = useSiteCommand('calibration-cleared');

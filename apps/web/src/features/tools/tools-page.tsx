@@ -4,7 +4,7 @@ import { useSearch } from '@tanstack/react-router';
 import { useDeferredValue, useState } from 'react';
 import { toolsQuery } from '../../app/reads.ts';
 import { textOf } from '../../app/search-params.ts';
-import { reasonAgainst } from '../../app/sign.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
@@ -20,6 +20,7 @@ import styles from './tools.module.css';
 
 /** Every tool, gauge and pump, and until when it may be used. */
 export function ToolsPage() {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('tools');
   const format = useFormat();
   const { data } = useSuspenseQuery(toolsQuery);

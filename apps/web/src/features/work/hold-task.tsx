@@ -1,7 +1,7 @@
 import type { Role } from '@seatwell/contract';
 import { useState } from 'react';
 import { newId } from '../../app/send-command.ts';
-import { reasonAgainst } from '../../app/sign.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { Button } from '../../ui/button.tsx';
@@ -17,6 +17,7 @@ const releasers = ['inspector', 'engineer', 'coordinator'] as const satisfies re
 
 /** Stops all work on the joint until a named role releases it. */
 export function HoldTask({ job, onDone }: { job: Job; onDone: () => void }) {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('work');
   const trade = useTrade();
   const [holdId] = useState(newId);

@@ -55,7 +55,8 @@ export function useRulesProblem(): (error: unknown) => ProblemDetails | undefine
         who: whoClears(trade, item.code),
       };
     });
-    return { title: details(error)?.title ?? error.title, detail: error.detail, errors };
+    const shown = details(error);
+    return { title: shown?.title ?? error.title, detail: shown?.detail ?? error.detail, errors };
   };
 }
 

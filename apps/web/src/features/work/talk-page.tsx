@@ -5,8 +5,8 @@ import { addresses } from '../../app/addresses.ts';
 import { crewsQuery, proceduresQuery } from '../../app/reads.ts';
 import { newId } from '../../app/send-command.ts';
 import { useMe } from '../../app/session.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useGo } from '../../app/use-go.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useFactCommand } from '../../offline/use-fact-command.ts';
 import { useText } from '../../texts/text-provider.tsx';
@@ -23,6 +23,7 @@ import styles from './work.module.css';
 
 /** The pre-job talk on one procedure revision: what is told, and who attended. */
 export function TalkPage() {
+  const reasonAgainst = useReasonAgainst();
   const text = useText('talk');
   const go = useGo();
   const me = useMe();
