@@ -37,6 +37,7 @@ export const makePlan = z.strictObject({
 export type MakePlan = z.infer<typeof makePlan>;
 
 export const registerEvents = {
+  // Version 2 of joint-listed, joint-specified and make-planned: loads, temperatures, flange strength, ribs.
   'joint-listed': z.strictObject({
     placeId: id,
     tag: line,

@@ -209,6 +209,7 @@ export const siteEvents = {
       .min(1)
       .max(500),
   }),
+  /** version 2: `rotationLimit_deg` */
   'gasket-data-entered': z.strictObject({
     gasketDataId: id,
     name: line,
@@ -217,6 +218,8 @@ export const siteEvents = {
     operating_MPa: positive,
     target_MPa: positive,
     maximum_MPa: positive,
+    /** highest rotation of one flange that the gasket bears; no limit is published */
+    rotationLimit_deg: z.number().positive().max(5).nullable().optional(),
     source: prose,
   }),
   'lubricant-entered': z.strictObject({

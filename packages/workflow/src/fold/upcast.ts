@@ -7,6 +7,12 @@ const UPCASTERS: Readonly<Record<string, Readonly<Record<number, Upcaster>>>> = 
   // Version 2 may name how the joint is tightened; before, it was by the procedure, as it still is without a name.
   // Version 3 may name the tensioner; a target without it has no pressure, as none had.
   'target-approved': { 1: (payload) => payload, 2: (payload) => payload },
+  // Version 2 may give external load, temperatures, test pressure, flange strength and ribs; before, nobody had said.
+  'joint-listed': { 1: (payload) => payload },
+  'joint-specified': { 1: (payload) => payload },
+  'make-planned': { 1: (payload) => payload },
+  // Version 2 may give the rotation that the gasket bears; no limit stands for it where it was not given.
+  'gasket-data-entered': { 1: (payload) => payload },
   // Version 2 may give a tensioner's hydraulic area; nothing stands for it where it was not given.
   'tool-registered': { 1: (payload) => payload },
   // Version 2 may give the coverage of tensioners; nothing stands for it where it was not given.

@@ -6,6 +6,7 @@ import { notChecked } from './not-checked.ts';
 import { boltSources, conditionOf, targetBolts } from './target-bolting.ts';
 import { dataOf, procedureOf, withJoint } from './target-data.ts';
 import { targetInputsHash } from './target-hash.ts';
+import { jointSources } from './target-joint.ts';
 import { type GasketData, type Lubricant, targetRequest } from './target-request.ts';
 import { chosenTensioner, tensioningOf } from './tensioning.ts';
 import { tighteningPlan } from './tightening-plan.ts';
@@ -105,13 +106,14 @@ export async function calculatedTarget(
         lubricant.content.source,
         procedure.content.policy.source,
         ...boltSources(procedure.content),
+        ...jointSources(joint.specification),
       ]),
     ],
     lubricant: lubricant.name,
     lubricantId: choice.lubricantId,
     boltCondition: conditionOf(make, procedure.content),
     ...targetBolts(procedure.content),
-    notChecked: notChecked(procedure.content),
+    notChecked: notChecked(joint, make, procedure.content, gasket.content),
   });
   const evidence =
     tensioner === null

@@ -14,6 +14,7 @@ export function targetInputsHash(
   const { flange, service } = joint.specification;
   const gasket = gasketOf(joint, make);
   const content = procedure?.content;
+  const stacked = content?.method === 'tensioner' || Boolean(service.temperatures);
   return contentHash({
     flange,
     bolting: joint.bolting,
@@ -22,12 +23,8 @@ export function targetInputsHash(
     method: content?.method ?? null,
     policy: content?.policy ?? null,
     passPercents: content?.passPercents ?? null,
-    ...(content?.method === 'tensioner'
-      ? {
-          coverage: content.coverage ?? null,
-          clampedParts: make.clampedParts ?? joint.specification.clampedParts,
-        }
-      : {}),
+    ...(content?.method === 'tensioner' ? { coverage: content.coverage ?? null } : {}),
+    ...(stacked ? { clampedParts: make.clampedParts ?? joint.specification.clampedParts } : {}),
     ...(content?.bolts ? { bolts: content.bolts } : {}),
     data: dataHashes,
   }).toString('hex');

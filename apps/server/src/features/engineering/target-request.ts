@@ -1,9 +1,10 @@
 import type { TargetRequest } from '@seatwell/calc';
-import type { JointSpecification, Payload, ProcedureContent } from '@seatwell/contract';
-import { gasketOf, type JointState, type MakeState } from '@seatwell/workflow';
+import type { Payload, ProcedureContent } from '@seatwell/contract';
+import { gasketOf, given, type JointState, type MakeState } from '@seatwell/workflow';
 import { Problem } from '../../platform/errors/problem.ts';
 import { type GasketContact, gasketContact } from './gasket-contact.ts';
 import { targetBolting } from './target-bolting.ts';
+import { flangeLimits, knownThicknesses, serviceLoads } from './target-joint.ts';
 import { clampedThicknesses, type Tensioner } from './tensioning.ts';
 
 export type GasketData = Payload<'gasket-data-entered'>;
@@ -27,14 +28,23 @@ function requireContact(joint: JointState, make: MakeState): GasketContact {
   );
 }
 
-function flangeOf(joint: JointState, specification: JointSpecification): TargetRequest['flange'] {
-  const { standard, size, rating } = specification.flange;
+function flangeOf(joint: JointState, gasketData: GasketData): TargetRequest['flange'] {
+  const { flange } = joint.specification;
+  const { standard, size, rating } = flange;
+  const limits = flangeLimits(flange, gasketData);
   if (standard !== 'custom') {
-    return { standard, size, rating, ...(joint.bolting ? { boltCount: joint.bolting.count } : {}) };
+    return { standard, size, rating, ...(joint.bolting ? { boltCount: joint.bolting.count } : {}), ...limits };
   }
   if (!joint.bolting)
     missing(joint, 'specification.bolting', 'bolting-missing', 'a custom flange needs its bolt count and thread.');
-  return { custom: { boltCount: joint.bolting.count, boltThread: joint.bolting.thread } };
+  return { custom: { boltCount: joint.bolting.count, boltThread: joint.bolting.thread }, ...limits };
+}
+
+/** The clamped parts where the calculation needs them: it refuses without, but for temperatures, which are left out. */
+function clampedFor(joint: JointState, make: MakeState, procedure: ProcedureContent, tensioner: Tensioner | null) {
+  if (tensioner) return clampedThicknesses(joint, make);
+  if (!joint.specification.service.temperatures || !procedure.bolts?.material?.expansion_perK) return null;
+  return knownThicknesses(joint, make);
 }
 
 /**
@@ -76,13 +86,16 @@ export function targetRequest(
       'the register gives no design temperature.',
     );
   }
+  const clampedParts = clampedFor(joint, make, procedure, tensioner);
+  const expansion_perK = clampedParts ? (procedure.bolts?.material?.expansion_perK ?? null) : null;
   const target = boltStress_MPa ?? procedure.policy.targetBoltStress_MPa;
   return {
-    flange: flangeOf(joint, specification),
+    flange: flangeOf(joint, gasketData),
     gasket: {
       family: gasket.family,
       ...requireContact(joint, make),
       ...(gasket.count > 0 ? { count: gasket.count } : {}),
+      ...given('ribArea_mm2', gasket.ribArea_mm2),
       limits: {
         seating_MPa: gasketData.seating_MPa,
         operating_MPa: gasketData.operating_MPa,
@@ -92,7 +105,7 @@ export function targetRequest(
       },
     },
     bolting: targetBolting(joint, make, procedure, grade),
-    service: { pressure_MPa, temperature_C },
+    service: { pressure_MPa, temperature_C, ...serviceLoads(specification.service, expansion_perK) },
     lubricant: { nutFactor: lubricant.nutFactor, source: lubricant.source },
     method: procedure.method,
     area: procedure.policy.area,
@@ -101,12 +114,8 @@ export function targetRequest(
       maximumBoltUtilisation: procedure.policy.maximumBoltUtilisation,
       scatter_percent: procedure.policy.scatter_percent,
     },
-    ...(tensioner === null
-      ? {}
-      : {
-          clampedParts: clampedThicknesses(joint, make),
-          tool: { hydraulicArea_mm2: tensioner.hydraulicArea_mm2 },
-        }),
+    ...given('clampedParts', clampedParts),
+    ...(tensioner === null ? {} : { tool: { hydraulicArea_mm2: tensioner.hydraulicArea_mm2 } }),
     ...(target === null ? {} : { target: { boltStress_MPa: target } }),
     passPercents: procedure.passPercents,
   };

@@ -1,6 +1,7 @@
 import { CalcRefusal, type TargetRequest, targetTensioning } from '@seatwell/calc';
 import type { Coverage, ProcedureContent, TensionerChoice } from '@seatwell/contract';
 import type { JointState, MakeState, Tensioning, ToolFacts } from '@seatwell/workflow';
+import { knownThicknesses } from './target-joint.ts';
 import { isPlainPair, simulatedFlange } from './tightening-plan.ts';
 
 /** The tensioner that a target is for: its plate, the gauge that is read, and how many bolts it takes at once. */
@@ -79,15 +80,14 @@ export function clampedThicknesses(
   joint: JointState,
   make: MakeState,
 ): readonly { readonly kind: string; readonly thickness_mm: number }[] {
-  const parts = make.clampedParts ?? joint.specification.clampedParts;
-  const known = parts.flatMap(({ kind, thickness_mm }) => (thickness_mm === null ? [] : [{ kind, thickness_mm }]));
-  if (known.length === 0 || known.length < parts.length)
+  return (
+    knownThicknesses(joint, make) ??
     refuse(
       'tensioner',
       'clamped-thickness-missing',
       'a tensioner needs the thickness of every clamped part, for the length between the nuts. Enter them in the register.',
-    );
-  return known;
+    )
+  );
 }
 
 /** A joint that the simulation does not stand for has no pressures below full coverage; the calculation says so. */

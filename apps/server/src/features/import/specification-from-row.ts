@@ -64,7 +64,8 @@ export function specificationFrom(
   const kindSaid = !known || said('kind') !== undefined;
   const pressure = values.designPressure && values.designPressure.si >= 0 ? values.designPressure : null;
   return {
-    flange,
+    // What an engineer entered of this flange stays with it, and goes with another one.
+    flange: otherFlange ? flange : { ...base.flange, ...flange },
     bolting:
       count !== undefined && count >= 3 && thread !== undefined
         ? {
@@ -83,6 +84,7 @@ export function specificationFrom(
     },
     clampedParts: kindSaid ? restacked(values, gaskets, base.clampedParts) : thickened(base, values),
     service: {
+      ...base.service,
       medium: values.medium ?? base.service.medium,
       pressure_MPa: pressure?.si ?? base.service.pressure_MPa,
       pressureAsEntered: pressure?.entered ?? base.service.pressureAsEntered,

@@ -26,6 +26,7 @@ const noStress: Stresses = {
 export function GasketDataPanel({ answer }: { answer: GasketDataAnswer }) {
   const reasonAgainst = useReasonAgainst();
   const text = useText('engineering');
+  const words = useText('calculator');
   const trade = useTrade();
   const format = useFormat();
   return (
@@ -46,6 +47,12 @@ export function GasketDataPanel({ answer }: { answer: GasketDataAnswer }) {
             numeric: true,
             cell: (row: GasketDataAnswer['rows'][number]) => format.value('stress', row.content[name]),
           })),
+          {
+            key: 'rotation',
+            header: `${words('input-rotationLimit_deg')}, °`,
+            numeric: true,
+            cell: (row) => (row.content.rotationLimit_deg ? format.number(row.content.rotationLimit_deg, 2) : '–'),
+          },
           { key: 'source', header: text('source'), cell: (row) => row.content.source },
         ]}
       />
@@ -55,12 +62,14 @@ export function GasketDataPanel({ answer }: { answer: GasketDataAnswer }) {
 
 function GasketDataForm({ against }: { against: string | undefined }) {
   const text = useText('engineering');
+  const words = useText('calculator');
   const trade = useTrade();
   const format = useFormat();
   const enter = useSiteCommand('gasket-data-entered');
   const [name, setName] = useState('');
   const [family, setFamily] = useState<GasketFamilyCode | ''>('');
   const [values, setValues] = useState(noStress);
+  const [rotation_deg, setRotation] = useState<number | undefined>();
   const [source, setSource] = useState('');
   const { seating_MPa, operating_MPa, target_MPa, maximum_MPa } = values;
   const complete =
@@ -80,6 +89,7 @@ function GasketDataForm({ against }: { against: string | undefined }) {
           operating_MPa,
           target_MPa,
           maximum_MPa,
+          ...(rotation_deg === undefined ? {} : { rotationLimit_deg: rotation_deg }),
           source: source.trim(),
         },
       },
@@ -87,6 +97,7 @@ function GasketDataForm({ against }: { against: string | undefined }) {
         onSuccess: () => {
           setName('');
           setValues(noStress);
+          setRotation(undefined);
         },
       },
     );
@@ -120,6 +131,15 @@ function GasketDataForm({ against }: { against: string | undefined }) {
           />
         );
       })}
+      <NumberField
+        label={words('input-rotationLimit_deg')}
+        optional
+        unit="°"
+        most={5}
+        hint={words('rotation-hint')}
+        value={rotation_deg}
+        onChange={(value) => setRotation(value !== undefined && value > 0 ? value : undefined)}
+      />
       <TextField label={text('source')} hint={text('gasket-source-hint')} value={source} onChange={setSource} />
     </DataEntry>
   );

@@ -11,6 +11,7 @@ import { jointState } from './shown-make.ts';
 /** What the joint is: flange, gasket, bolts, lubricant, service, from where it is viewed, procedure. */
 export function JointFacts({ page, make }: { page: JointPage; make: MakeAnswer }) {
   const text = useText('joint');
+  const calc = useText('calculator');
   const trade = useTrade();
   const format = useFormat();
   const joint = jointState(page);
@@ -73,6 +74,11 @@ export function JointFacts({ page, make }: { page: JointPage; make: MakeAnswer }
         service.pressure_MPa !== null && format.quantity('pressure', service.pressure_MPa),
         service.temperature_C !== null && format.quantity('temperature', service.temperature_C),
         hotExposed && text('hot-exposed'),
+        typeof service.testPressure_MPa === 'number' &&
+          `${calc('input-testPressure_MPa')} ${format.quantity('pressure', service.testPressure_MPa)}`,
+        service.external &&
+          `${calc('input-axialForce_N')} ${format.quantity('load', service.external.axialForce_N)}, ${calc('input-moment_Nm')} ${format.quantity('torque', service.external.moment_Nm)}`,
+        service.temperatures && calc('thermal'),
       ),
     },
     {

@@ -13,6 +13,7 @@ import { Select } from '../../ui/select.tsx';
 import { TextField } from '../../ui/text-field.tsx';
 import styles from './joint-form.module.css';
 import { type DraftProps, JointFieldGroup } from './joint-form.tsx';
+import { withoutFlange } from './joint-limits.ts';
 import { ratingsOf, sizesOf, standardFlange } from './standard-flange.ts';
 
 /** Flange and bolting: size and rating by the standard, which fills the bolts in. */
@@ -33,7 +34,8 @@ export function FlangeFields({ draft, onChange }: DraftProps) {
   }, [standard, size, rating, fills?.boltCount, fills?.thread]);
 
   // A new key means another flange: what the standard filled in before does not belong to it.
-  const key = (part: Partial<typeof draft>) => onChange({ ...part, boltCount: undefined, thread: '' });
+  const key = (part: Partial<typeof draft>) =>
+    onChange({ ...part, boltCount: undefined, thread: '', limits: withoutFlange(draft.limits) });
   const differs =
     fills && boltCount !== undefined && thread !== '' && (boltCount !== fills.boltCount || thread !== fills.thread);
 

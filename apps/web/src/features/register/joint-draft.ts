@@ -11,6 +11,7 @@ import type {
   WorkScope,
 } from '@seatwell/contract';
 import type { JointState } from '@seatwell/workflow';
+import { type JointLimits, type LimitsMissing, limitsMissing, limitsOf, withLimits } from './joint-limits.ts';
 
 type AsEntered = NonNullable<JointSpecification['service']['pressureAsEntered']>;
 
@@ -42,6 +43,7 @@ export interface JointDraft {
   readonly temperature_C: number | undefined;
   readonly temperatureAsEntered: AsEntered | null;
   readonly hotExposed: boolean;
+  readonly limits: JointLimits;
   readonly remark: string;
   readonly purpose: MakePurpose;
   readonly workScope: WorkScope;
@@ -99,6 +101,7 @@ export const emptyJoint: JointDraft = {
   temperature_C: undefined,
   temperatureAsEntered: null,
   hotExposed: false,
+  limits: {},
   remark: '',
   purpose: 'final',
   workScope: 'break-and-remake',
@@ -136,7 +139,10 @@ function heldDraft(joint: JointState): JointDraft {
     kind: joint.kind,
     criticality: joint.criticality,
     whereabouts: { ...nowhere, ...texts },
-    ...flange,
+    standard: flange.standard,
+    size: flange.size,
+    rating: flange.rating,
+    facing: flange.facing,
     boltCount: bolting?.count,
     thread: bolting?.thread ?? '',
     grade: bolting?.grade ?? '',
@@ -155,11 +161,13 @@ function heldDraft(joint: JointState): JointDraft {
     temperature_C: service.temperature_C ?? undefined,
     temperatureAsEntered: service.temperatureAsEntered,
     hotExposed,
+    limits: limitsOf(joint.specification),
     remark: joint.remark ?? '',
   };
 }
 
 export type JointMissing =
+  | LimitsMissing
   | 'tag-needed'
   | 'criticality-needed'
   | 'size-needed'
@@ -177,7 +185,7 @@ export function jointMissing(draft: JointDraft): JointMissing | undefined {
   if (draft.family === '') return 'family-needed';
   if (draft.gasketCount === undefined) return 'gasket-count-needed';
   if (draft.boltCount !== undefined && draft.thread.trim() === '') return 'thread-needed';
-  return undefined;
+  return limitsMissing(draft.limits, draft.standard === 'custom');
 }
 
 const line = (typed: string) => (typed.trim() === '' ? null : typed.trim());
@@ -189,7 +197,7 @@ export function whereaboutsOf({ whereabouts }: JointDraft): JointWhereabouts {
 }
 
 export function specificationOf(draft: JointDraft): JointSpecification {
-  return {
+  const plain: JointSpecification = {
     flange: { standard: draft.standard, size: draft.size.trim(), rating: draft.rating.trim(), facing: draft.facing },
     bolting:
       draft.boltCount === undefined
@@ -219,6 +227,7 @@ export function specificationOf(draft: JointDraft): JointSpecification {
     },
     hotExposed: draft.hotExposed,
   };
+  return withLimits(plain, draft.limits);
 }
 
 /** The payload that lists a new joint with its first make. */

@@ -10,6 +10,7 @@ import { FlangeFields } from './flange-fields.tsx';
 import { GasketFields } from './gasket-fields.tsx';
 import { type JointDraft, jointMissing } from './joint-draft.ts';
 import styles from './joint-form.module.css';
+import { LimitFields } from './limit-fields.tsx';
 import { MakeFields } from './make-fields.tsx';
 import { PlaceFields } from './place-fields.tsx';
 import { ServiceFields } from './service-fields.tsx';
@@ -50,6 +51,7 @@ export function JointForm(props: Props) {
         <GasketFields draft={draft} onChange={change} />
         <StackFields draft={draft} onChange={change} />
         <ServiceFields draft={draft} onChange={change} />
+        <LimitFields draft={draft} onChange={change} />
         {props.isNew && <MakeFields draft={draft} onChange={change} choices={props.choices} />}
         <TextField
           label={text('remark')}

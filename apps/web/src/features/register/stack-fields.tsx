@@ -29,17 +29,15 @@ export function StackFields({ draft, onChange }: DraftProps) {
             onChange={(kind) => set(index, { kind })}
             options={PART_KINDS.map((value) => ({ value, label: trade.word('part', value) }))}
           />
-          {part.kind !== 'flange' && part.kind !== 'gasket' && (
-            <NumberField
-              label={text('part-thickness', { number: index + 1 })}
-              optional
-              unit={format.unit('length')}
-              value={part.thickness_mm === null ? undefined : format.toShown('length', part.thickness_mm)}
-              onChange={(shown) =>
-                set(index, { thickness_mm: shown === undefined ? null : format.toHeld('length', shown) })
-              }
-            />
-          )}
+          <NumberField
+            label={text('part-thickness', { number: index + 1 })}
+            optional
+            unit={format.unit('length')}
+            value={part.thickness_mm === null ? undefined : format.toShown('length', part.thickness_mm)}
+            onChange={(shown) =>
+              set(index, { thickness_mm: shown === undefined ? null : format.toHeld('length', shown) })
+            }
+          />
         </div>
       ))}
       <div className={styles.whole}>
