@@ -105,6 +105,8 @@ export interface TargetEvidence {
     readonly percent: number;
     readonly torque_Nm: number | null;
     readonly pressure_MPa: number | null;
+    /** where the bolts are stretched to a length; absent otherwise */
+    readonly elongation_mm?: number;
   }[];
   readonly gasketFamily: string;
   readonly boltGrade: string | null;
@@ -118,10 +120,20 @@ export interface TargetEvidence {
   readonly tightening?: TighteningPlan | null;
   /** of a tensioner: what its pump is set to */
   readonly tensioning?: Tensioning | null;
+  /** where the bolts are stretched to a length; absent otherwise */
+  readonly elongation?: TargetElongation;
   /** what the procedure says that the bolts are; absent where it says nothing */
   readonly bolts?: TargetBolts;
   /** limits that the window does not hold, each with what nobody has said; absent in targets from before they were told */
   readonly notChecked?: readonly NotChecked[];
+}
+
+/** How far each bolt is stretched at the full target, and what that stands on. */
+export interface TargetElongation {
+  readonly elongation_mm: number;
+  /** mid-nut to mid-nut: clamped parts, washers and one nut height */
+  readonly effectiveLength_mm: number;
+  readonly elasticModulus_MPa: number;
 }
 
 /** The bolts that a target was calculated for, beside grade and condition. */

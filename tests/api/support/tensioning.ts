@@ -1,9 +1,9 @@
 import type { Payload } from '@seatwell/contract';
 import { uuidv7 } from 'uuidv7';
+import { qualifyAndBrief } from './briefing.ts';
 import { accepted, siteCommand } from './plant.ts';
 import { procedureContent } from './sample-plant.ts';
 import type { Shutdown } from './shutdown.ts';
-import { holdTalk } from './talk.ts';
 
 /** An approved procedure for tensioners that the crew is qualified for and was briefed on; coverage null = not said. */
 export async function tensionerProcedure(
@@ -11,7 +11,7 @@ export async function tensionerProcedure(
   code: string,
   coverage: Payload<'procedure-drafted'>['content']['coverage'] = 0.5,
 ): Promise<string> {
-  const { plant, engineer, inspector, technician, mate } = shutdown;
+  const { plant, engineer } = shutdown;
   const procedureId = uuidv7();
   accepted(
     await siteCommand(plant, engineer, 'procedure-drafted', procedureId, {
@@ -28,21 +28,7 @@ export async function tensionerProcedure(
     }),
   );
   accepted(await siteCommand(plant, engineer, 'procedure-approved', procedureId, { revision: 1 }));
-  for (const { personId } of [technician, mate]) {
-    const qualificationId = uuidv7();
-    accepted(
-      await siteCommand(plant, inspector, 'qualification-recorded', qualificationId, {
-        qualificationId,
-        personId,
-        qualifiedFor: ['tensioner'],
-        validFrom: '2026-01-01',
-        validThrough: '2028-01-01',
-        scheme: 'test scheme',
-        certificate: null,
-      }),
-    );
-  }
-  await holdTalk(shutdown, procedureId);
+  await qualifyAndBrief(shutdown, procedureId, 'tensioner');
   return procedureId;
 }
 

@@ -201,6 +201,8 @@ export interface TargetAnswer {
     readonly resultingTorque_Nm?: number;
     readonly toolLoad_N?: number;
     readonly elongation_mm?: number;
+    /** Mid-nut to mid-nut, over which the elongation is. */
+    readonly effectiveLength_mm?: number;
     readonly acrossFlats_mm?: number;
   };
   readonly passes: readonly {

@@ -91,7 +91,12 @@ function elongated(input: TargetRequest, joint: Joint, load_N: number): Setting 
     elasticModulus_MPa,
     working: input.working === true,
   });
-  return { tool: { elongation_mm: stretched.elongation_mm }, warnings: [], ...workingOf(stretched) };
+  const { effectiveLength_mm } = joint;
+  return {
+    tool: { elongation_mm: stretched.elongation_mm, effectiveLength_mm },
+    warnings: [],
+    ...workingOf(stretched),
+  };
 }
 
 function settingFor(input: TargetRequest, joint: Joint, load_N: number): Setting {

@@ -190,6 +190,7 @@ export const calcTargetResponse = z.object({
     resultingTorque_Nm: z.number().exactOptional(),
     toolLoad_N: z.number().exactOptional(),
     elongation_mm: z.number().exactOptional(),
+    effectiveLength_mm: z.number().exactOptional().describe('mid-nut to mid-nut, over which the elongation is'),
     acrossFlats_mm: z.number().exactOptional(),
   }),
   passes: list(

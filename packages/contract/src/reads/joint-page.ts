@@ -44,7 +44,12 @@ export const targetAnswer = z.looseObject({
   governedBy: z.string().nullable(),
   torque_Nm: z.number().nullable(),
   passes: z.array(
-    z.object({ percent: z.number(), torque_Nm: z.number().nullable(), pressure_MPa: z.number().nullable() }),
+    z.object({
+      percent: z.number(),
+      torque_Nm: z.number().nullable(),
+      pressure_MPa: z.number().nullable(),
+      elongation_mm: z.number().optional(),
+    }),
   ),
   lubricant: z.string(),
   sources: z.array(z.string()),

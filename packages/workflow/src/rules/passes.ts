@@ -69,9 +69,11 @@ function setAgainstTarget(
   const pairs = [
     { value: set.torque_Nm, wanted: pass.torque_Nm, unit: 'N·m' },
     { value: set.pressure_MPa, wanted: pass.pressure_MPa, unit: 'MPa' },
+    // Targets from before they gave an elongation have nothing to hold a measured one against.
+    ...(pass.elongation_mm === undefined ? [] : [{ value: set.elongation_mm, wanted: pass.elongation_mm, unit: 'mm' }]),
   ];
   const pair = pairs.find(({ value }) => value !== undefined);
-  if (!pair || pair.value === undefined) return null; // elongation is measured, not set
+  if (!pair || pair.value === undefined) return null;
   if (pair.wanted === null)
     return { detail: `${pair.value} ${pair.unit} was set and the target gives no value in ${pair.unit}.` };
   const tolerance = pass.percent >= 100 ? SET_TOLERANCE.fullPass : SET_TOLERANCE.earlierPass;

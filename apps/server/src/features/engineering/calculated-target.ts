@@ -1,7 +1,15 @@
 import { CALC_VERSION, type TargetAnswer, targetWindow } from '@seatwell/calc';
 import type { TensionerChoice, TighteningChoice } from '@seatwell/contract';
-import { gasketOf, type JointState, type MakeState, type TargetEvidence, type Tensioning } from '@seatwell/workflow';
+import {
+  gasketOf,
+  given,
+  type JointState,
+  type MakeState,
+  type TargetEvidence,
+  type Tensioning,
+} from '@seatwell/workflow';
 import type { FactsLoader } from '../joints/facts.ts';
+import { elongationOf } from './elongation.ts';
 import { notChecked } from './not-checked.ts';
 import { boltSources, conditionOf, targetBolts } from './target-bolting.ts';
 import { dataOf, procedureOf, withJoint } from './target-data.ts';
@@ -28,6 +36,7 @@ function calculated(
     | 'lubricantId'
     | 'boltCondition'
     | 'bolts'
+    | 'elongation'
     | 'notChecked'
   >,
 ): TargetEvidence {
@@ -47,6 +56,7 @@ function calculated(
       percent: pass.percent,
       torque_Nm: pass.torque_Nm ?? null,
       pressure_MPa: pass.pressure_MPa ?? null,
+      ...given('elongation_mm', pass.elongation_mm),
     })),
     gasketFamily: gasketOf(joint, make).family,
     boltGrade: joint.bolting?.grade ?? null,
@@ -62,6 +72,14 @@ function withTensioning(evidence: TargetEvidence, tensioning: Tensioning): Targe
   }));
   return { ...evidence, passes, tensioning };
 }
+
+// The calculation's own words for what `notChecked` says with what is missing, for this joint.
+const TOLD_BY_NOT_CHECKED: readonly string[] = ['rotation-not-checked', 'flange-strength-not-checked'];
+
+const withoutToldTwice = (answer: ReturnType<typeof targetWindow>): ReturnType<typeof targetWindow> => ({
+  ...answer,
+  warnings: answer.warnings.filter(({ code }) => !TOLD_BY_NOT_CHECKED.includes(code)),
+});
 
 /** The chosen data of a calculated target: gasket limits, lubricant and tensioner. */
 export interface ChosenData {
@@ -93,7 +111,7 @@ export async function calculatedTarget(
   const request = withJoint(joint, () =>
     targetRequest(joint, make, procedure.content, gasket.content, lubricant.content, boltStress_MPa, tensioner),
   );
-  const answer = withJoint(joint, () => targetWindow({ ...request, working }));
+  const answer = withoutToldTwice(withJoint(joint, () => targetWindow({ ...request, working })));
   const asCalculated = calculated(joint, make, answer, {
     basis,
     shortfallReason: choice.acceptedShortfall,
@@ -113,6 +131,7 @@ export async function calculatedTarget(
     lubricantId: choice.lubricantId,
     boltCondition: conditionOf(make, procedure.content),
     ...targetBolts(procedure.content),
+    ...elongationOf(procedure.content, answer),
     notChecked: notChecked(joint, make, procedure.content, gasket.content),
   });
   const evidence =

@@ -21,6 +21,12 @@ export async function makersTorque(
       'torque-not-for-tensioner',
       'a torque says nothing about the pressure of a tensioner. Set the target by calculation.',
     );
+  if (procedure.content.method === 'elongation')
+    throw refused(
+      joint,
+      'torque-not-for-elongation',
+      'a torque says nothing about how far the bolts are stretched. Set the target by calculation.',
+    );
   return {
     basis: 'makers-torque',
     inputsHash: targetInputsHash(joint, make, procedure, [null]),

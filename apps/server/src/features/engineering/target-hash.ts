@@ -14,7 +14,7 @@ export function targetInputsHash(
   const { flange, service } = joint.specification;
   const gasket = gasketOf(joint, make);
   const content = procedure?.content;
-  const stacked = content?.method === 'tensioner' || Boolean(service.temperatures);
+  const stacked = content?.method === 'tensioner' || content?.method === 'elongation' || Boolean(service.temperatures);
   return contentHash({
     flange,
     bolting: joint.bolting,

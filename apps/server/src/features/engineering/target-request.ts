@@ -2,6 +2,7 @@ import type { TargetRequest } from '@seatwell/calc';
 import type { Payload, ProcedureContent } from '@seatwell/contract';
 import { gasketOf, given, type JointState, type MakeState } from '@seatwell/workflow';
 import { Problem } from '../../platform/errors/problem.ts';
+import { stretchedParts } from './elongation.ts';
 import { type GasketContact, gasketContact } from './gasket-contact.ts';
 import { targetBolting } from './target-bolting.ts';
 import { flangeLimits, knownThicknesses, serviceLoads } from './target-joint.ts';
@@ -43,6 +44,7 @@ function flangeOf(joint: JointState, gasketData: GasketData): TargetRequest['fla
 /** The clamped parts where the calculation needs them: it refuses without, but for temperatures, which are left out. */
 function clampedFor(joint: JointState, make: MakeState, procedure: ProcedureContent, tensioner: Tensioner | null) {
   if (tensioner) return clampedThicknesses(joint, make);
+  if (procedure.method === 'elongation') return stretchedParts(joint, make, procedure);
   if (!joint.specification.service.temperatures || !procedure.bolts?.material?.expansion_perK) return null;
   return knownThicknesses(joint, make);
 }

@@ -69,6 +69,11 @@ export function tighteningPlan(
       'computed-loads-not-by-tensioner',
       'Computed loads are set values of a wrench; a tensioner goes by its groups. Keep the pattern of the procedure.',
     );
+  if (procedure.method === 'elongation')
+    refuse(
+      'computed-loads-not-by-elongation',
+      'Computed loads are set values of a wrench; here the stretch of each bolt is measured. Keep the pattern of the procedure.',
+    );
   if (procedure.tools > 1)
     refuse(
       'computed-loads-one-tool',

@@ -32,6 +32,8 @@ export interface SheetContent {
   readonly target: SheetSection | null;
   readonly calculation: string | null;
   readonly passes: readonly SheetPass[];
+  /** units of the two columns of set values */
+  readonly setUnits: readonly [string, string];
   /** pump-driven methods have a column for the pressure */
   readonly showsPump: boolean;
   readonly passNotes: readonly string[];
@@ -117,6 +119,7 @@ export function sheetContent(
         ? fill(texts.calculated, { version: make.target.calcVersion })
         : null,
     passes: sheetPasses(source, sequence, texts),
+    setUnits: method === 'elongation' ? ['mm', 'in'] : [texts.passes.Nm, texts.passes.ftlbf],
     showsPump: method === 'hydraulic-wrench' || method === 'tensioner',
     passNotes: [...computedNotes(source, texts), ...tensionedNotes(source, texts), ...passNotes(source, texts)],
     sequence: {

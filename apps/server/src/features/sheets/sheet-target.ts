@@ -12,6 +12,7 @@ import { fill, type SheetTexts } from './texts/sheet-texts.ts';
 export interface SheetPass {
   readonly name: string;
   readonly percent: string;
+  /** the torque; where bolts are stretched, the elongation in mm and in */
   readonly torque_Nm: string;
   readonly torque_ftlbf: string;
   readonly pump: string;
@@ -90,6 +91,17 @@ export function targetFacts(source: SheetSource, texts: SheetTexts): SheetSectio
     const value = { Nm: printed(approved.torque_Nm), ftlbf: footPounds(approved.torque_Nm) };
     rows.push({ label: target.torque, value: fill(target.torqueLine, value), strong: true });
   }
+  if (approved.elongation) {
+    const { elongation_mm, effectiveLength_mm, elasticModulus_MPa } = approved.elongation;
+    const value = {
+      mm: printed(elongation_mm),
+      in: printed(convert('length', elongation_mm, 'mm', 'in')),
+      length: printed(effectiveLength_mm),
+      GPa: printed(elasticModulus_MPa / 1000),
+    };
+    const { elongation, elongationLine } = texts.targetLimits;
+    rows.push({ label: elongation, value: fill(elongationLine, value), strong: true });
+  }
   if (approved.boltStress_MPa !== null && approved.area !== null) {
     const value = fill(target.stressLine, {
       MPa: printed(approved.boltStress_MPa),
@@ -158,7 +170,14 @@ export function sheetPasses(source: SheetSource, sequence: SheetSequence | null,
   });
   const rowOf = (name: string, percent: number): SheetPass => {
     const set = clear ? make.target?.passes.find((pass) => pass.percent === percent) : undefined;
-    return setRow(name, plain(percent), set?.torque_Nm ?? null, set?.pressure_MPa ?? null);
+    const row = setRow(name, plain(percent), set?.torque_Nm ?? null, set?.pressure_MPa ?? null);
+    if (set?.elongation_mm === undefined) return row;
+    const { elongation_mm } = set;
+    return {
+      ...row,
+      torque_Nm: printed(elongation_mm),
+      torque_ftlbf: printed(convert('length', elongation_mm, 'mm', 'in')),
+    };
   };
   const computed = computedRows(source, texts);
   const tensioned = tensionedRows(source, texts);

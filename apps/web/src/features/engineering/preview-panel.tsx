@@ -11,13 +11,15 @@ import { useLimitName } from '../joint/use-limit-name.ts';
 import { ComputedPlan } from './computed-plan.tsx';
 import styles from './engineering.module.css';
 import { TensioningPlan } from './tensioning-plan.tsx';
+import { useElongationWords } from './use-elongation-words.ts';
 
 /** What the tool is set to at the full target, in words: a torque, or the pressures of the groups of a tensioner. */
 export function useSetTo(): (preview: TargetPreview | undefined) => string {
   const format = useFormat();
   return (preview) => {
-    const { tensioning } = (preview?.target ?? {}) as Pick<TargetEvidence, 'tensioning'>;
+    const { tensioning, elongation } = (preview?.target ?? {}) as Pick<TargetEvidence, 'tensioning' | 'elongation'>;
     const pressures = tensioning?.passes.at(-1)?.groupPressures_MPa;
+    if (elongation) return format.quantity('gap', elongation.elongation_mm);
     return pressures
       ? pressures.map((pressure_MPa) => format.quantity('pressure', pressure_MPa)).join(' / ')
       : format.quantity('torque', preview?.target.torque_Nm ?? null);
@@ -32,11 +34,12 @@ export function PreviewPanel({ preview }: { preview: TargetPreview }) {
   const { target, answer } = preview;
   const window = answer?.window;
   // The answer is the folded target; the contract leaves its later parts open.
-  const { tightening, tensioning, notChecked } = target as unknown as Pick<
+  const { tightening, tensioning, notChecked, elongation } = target as unknown as Pick<
     TargetEvidence,
-    'tightening' | 'tensioning' | 'notChecked'
+    'tightening' | 'tensioning' | 'notChecked' | 'elongation'
   >;
   const setTo = useSetTo()(preview);
+  const elongationWords = useElongationWords();
   return (
     <section className={styles.form}>
       <h2>{text('comes-to', { torque: setTo })}</h2>
@@ -61,21 +64,24 @@ export function PreviewPanel({ preview }: { preview: TargetPreview }) {
                     .map(
                       (pass) =>
                         `${format.percent(pass.percent / 100)}: ${
-                          pass.pressure_MPa === null
-                            ? format.quantity('torque', pass.torque_Nm)
-                            : `${pass.torque_Nm === null ? '' : `${format.quantity('torque', pass.torque_Nm)}, `}${format.quantity('pressure', pass.pressure_MPa)}`
+                          pass.elongation_mm !== undefined
+                            ? format.quantity('gap', pass.elongation_mm)
+                            : pass.pressure_MPa === null
+                              ? format.quantity('torque', pass.torque_Nm)
+                              : `${pass.torque_Nm === null ? '' : `${format.quantity('torque', pass.torque_Nm)}, `}${format.quantity('pressure', pass.pressure_MPa)}`
                         }`,
                     )
                     .join(' · '),
                 },
               ]),
+          ...(elongation ? [{ name: text('elongation'), value: elongationWords(elongation) }] : []),
           { name: text('sources'), value: target.sources.join('; ') },
         ]}
       />
-      <NotCheckedList list={notChecked} />
       {tightening?.way === 'computed-loads' && <ComputedPlan plan={tightening} />}
       {tensioning && <TensioningPlan plan={tensioning} />}
       {answer && <WindowView answer={answer} />}
+      <NotCheckedList list={notChecked} />
     </section>
   );
 }

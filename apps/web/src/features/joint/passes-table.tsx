@@ -12,6 +12,7 @@ interface PassRow {
   /** of computed loads: every set value of the pass, the highest first */
   readonly torques_Nm?: readonly number[];
   readonly pressure_MPa: number | null;
+  readonly elongation_mm?: number | undefined;
   /** of a tensioner: the pressure of each group */
   readonly pressures_MPa?: readonly number[] | undefined;
   readonly state: string;
@@ -46,7 +47,9 @@ export function PassesTable({ make, state }: { make: MakeAnswer; state: MakeStat
             header: text('set'),
             numeric: true,
             cell: (row) =>
-              (row.torques_Nm ?? [row.torque_Nm]).map((torque) => format.quantity('torque', torque)).join(', '),
+              row.elongation_mm !== undefined
+                ? format.quantity('gap', row.elongation_mm)
+                : (row.torques_Nm ?? [row.torque_Nm]).map((torque) => format.quantity('torque', torque)).join(', '),
           },
           ...(pumped
             ? [
@@ -90,7 +93,8 @@ function usePassRows(make: MakeAnswer, state: MakeState | undefined): readonly P
     return { stopped: false, state: text('to-do') };
   };
   const passes =
-    make.target?.passes ?? content.passPercents.map((percent) => ({ percent, torque_Nm: null, pressure_MPa: null }));
+    make.target?.passes ??
+    content.passPercents.map((percent) => ({ percent, torque_Nm: null, pressure_MPa: null, elongation_mm: undefined }));
   const named = (index: number, percent: number) => ({
     key: String(index),
     name: text('pass-percent', { pass: format.count(index + 1), percent: format.percent(percent / 100) }),
@@ -104,18 +108,23 @@ function usePassRows(make: MakeAnswer, state: MakeState | undefined): readonly P
         torques_Nm: [...setValues_Nm].reverse(),
         pressure_MPa: null,
       }))
-    : passes.map(({ percent, torque_Nm, pressure_MPa }, index) => ({
+    : passes.map(({ percent, torque_Nm, pressure_MPa, elongation_mm }, index) => ({
         ...named(index, percent),
         torque_Nm,
         pressure_MPa,
+        elongation_mm,
         pressures_MPa: state?.target?.tensioning?.passes[index]?.groupPressures_MPa,
       }));
-  const last = passes.at(-1) ?? { torque_Nm: null, pressure_MPa: null };
+  const last: Pick<PassRow, 'torque_Nm' | 'pressure_MPa' | 'elongation_mm'> = passes.at(-1) ?? {
+    torque_Nm: null,
+    pressure_MPa: null,
+  };
   const extra = (key: string, name: string, told: string): PassRow => ({
     key,
     name,
     torque_Nm: last.torque_Nm,
     pressure_MPa: last.pressure_MPa,
+    elongation_mm: last.elongation_mm,
     stopped: false,
     state: told,
   });

@@ -15,6 +15,7 @@ import { Skeleton } from '../../ui/skeleton.tsx';
 import { ComputedPlan } from '../engineering/computed-plan.tsx';
 import { approvedPayload, targetPreviewQuery } from '../engineering/target-preview.ts';
 import { TensioningPlan } from '../engineering/tensioning-plan.tsx';
+import { useElongationWords } from '../engineering/use-elongation-words.ts';
 import styles from './joint.module.css';
 import { NotCheckedList } from './not-checked-list.tsx';
 import { isWorkable, jointState, stateOf } from './shown-make.ts';
@@ -48,6 +49,7 @@ export function TargetPanel({ page, make }: { page: JointPage; make: MakeAnswer 
       </section>
     );
   }
+  const elongation = stateOf(page, make)?.target?.elongation;
   const title = [
     target.boltStress_MPa === null || target.area === null
       ? ''
@@ -57,6 +59,7 @@ export function TargetPanel({ page, make }: { page: JointPage; make: MakeAnswer 
         }),
     target.boltLoad_N === null ? '' : text('target-load', { load: format.quantity('load', target.boltLoad_N) }),
     target.torque_Nm === null ? '' : format.quantity('torque', target.torque_Nm),
+    elongation === undefined ? '' : format.quantity('gap', elongation.elongation_mm),
   ].filter(Boolean);
   return (
     <section className={styles.block}>
@@ -75,7 +78,9 @@ export function TargetPanel({ page, make }: { page: JointPage; make: MakeAnswer 
 /** What was kept when the target was approved: it stands whatever the inputs have become since. */
 function TargetEvidence({ page, make, target }: { page: JointPage; make: MakeAnswer; target: TargetAnswer }) {
   const text = useText('joint');
+  const engineering = useText('engineering');
   const limitName = useLimitName();
+  const elongationWords = useElongationWords();
   const kept = stateOf(page, make)?.target;
   const items = [
     { name: text('governs'), value: target.governedBy === null ? '' : limitName(target.governedBy) },
@@ -92,6 +97,7 @@ function TargetEvidence({ page, make, target }: { page: JointPage; make: MakeAns
       name: text('tightened'),
       value: kept?.tightening ? text(`tightened-${kept.tightening.way}`) : '',
     },
+    { name: engineering('elongation'), value: kept?.elongation ? elongationWords(kept.elongation) : '' },
     { name: text('sources'), value: [...new Set(target.sources)].join('; ') },
   ];
   const plan = kept?.tightening;

@@ -22,7 +22,7 @@ export function StackFields({ draft, onChange }: DraftProps) {
     <JointFieldGroup legend={text('stack')}>
       {parts.map((part, index) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: parts of a stack are told apart by their place
-        <div key={index} className={styles.group}>
+        <div key={index} className={styles.part}>
           <Select
             label={text('part', { number: index + 1 })}
             value={part.kind}

@@ -7,7 +7,7 @@ import styles from './tightening.module.css';
 export function useDial(): (set: ToolSetting) => { number: string; unit: string } {
   const format = useFormat();
   return ({ asEntered }) => {
-    const decimals = Math.min(3, (String(asEntered.value).split('.')[1] ?? '').length);
+    const decimals = Math.min(4, (String(asEntered.value).split('.')[1] ?? '').length);
     return { number: format.number(asEntered.value, decimals), unit: asEntered.unit };
   };
 }

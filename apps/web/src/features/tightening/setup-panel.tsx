@@ -12,6 +12,7 @@ import { PeopleField } from '../work/people-field.tsx';
 import type { Position, RunningPass, TighteningDraft } from './draft.ts';
 import { RestartNotice } from './restart-notice.tsx';
 import { SetValue, SetValues } from './set-value.tsx';
+import { StretchTo, useReadStretch } from './stretch-to.tsx';
 import { TalkNotice } from './talk-notice.tsx';
 import { TensionerCautions } from './tensioner-cautions.tsx';
 import styles from './tightening.module.css';
@@ -41,13 +42,18 @@ export function SetupPanel({ job, position, draft, tools, onBegin }: SetupPanelP
     toolId: draft.lastTools?.toolId ?? '',
     pumpId: draft.lastTools?.pumpId ?? '',
     gaugeId: draft.lastTools?.gaugeId ?? '',
-    elongation_mm: null as number | null,
+    // undefined = not typed over: what the target gives
+    elongation_mm: undefined as number | null | undefined,
   });
   const [gaps, setGaps] = useState<readonly (number | null)[]>([null, null, null, null]);
   const method = procedure?.content.method ?? 'torque-wrench';
   const tensioning = job.state.target?.tensioning;
   const values = wantedOf(job.state, position);
-  const settings = useSettings(procedure, values, tools, chosen, tensioning?.hydraulicArea_mm2);
+  const readStretch = useReadStretch();
+  const given_mm = values.at(-1)?.elongation_mm;
+  const stretch = given_mm === undefined ? undefined : readStretch(given_mm);
+  const elongation_mm = chosen.elongation_mm === undefined ? (stretch ?? null) : chosen.elongation_mm;
+  const settings = useSettings(procedure, values, tools, { ...chosen, elongation_mm }, tensioning?.hydraulicArea_mm2);
   // The tool must hold every value; the highest is what is recorded of a pass with several.
   const wanted = values.at(-1) ?? null;
   const setting = settings.find(({ set }) => set === null) ?? settings.at(-1) ?? settings[0];
@@ -87,7 +93,8 @@ export function SetupPanel({ job, position, draft, tools, onBegin }: SetupPanelP
         {sets.length > 1 && setting?.set && (
           <SetValues sets={sets} byGroups={tensioning !== undefined && tensioning !== null} />
         )}
-        {sets.length <= 1 && setting && setting.set !== null && (
+        {method === 'elongation' && stretch !== undefined && <StretchTo elongation_mm={stretch} />}
+        {sets.length <= 1 && method !== 'elongation' && setting && setting.set !== null && (
           <section aria-label={text('set-now')}>
             <h2>{text('set-now')}</h2>
             <SetValue set={setting.set} />
@@ -144,7 +151,7 @@ export function SetupPanel({ job, position, draft, tools, onBegin }: SetupPanelP
             label={text('elongation')}
             unit={gap.unit}
             least={0}
-            value={gap.shown(chosen.elongation_mm)}
+            value={gap.shown(elongation_mm)}
             onChange={(shown) => choose({ elongation_mm: gap.held(shown) })}
           />
         )}

@@ -6,6 +6,8 @@ export interface Wanted {
   readonly percent: number;
   readonly torque_Nm: number | null;
   readonly pressure_MPa: number | null;
+  /** where the bolts are stretched to a length */
+  readonly elongation_mm?: number | undefined;
 }
 
 /**

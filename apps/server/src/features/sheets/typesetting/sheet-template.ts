@@ -63,7 +63,7 @@ export const SHEET_TEMPLATE = `${PRELUDE}
     columns: (23mm, 10mm, 21mm, 21mm) + if pump { (1fr,) } else { () } + (22mm, if pump { 27mm } else { 1fr }, if pump { 20mm } else { 1fr }),
     rows: (auto,) + (8.6mm,) * d.passes.len(),
     align: (x, y) => (if y > 0 and x > 0 and x < 4 { end } else { start }) + horizon,
-    table.header(..((l.passes.pass, l.passes.percent, l.passes.Nm, l.passes.ftlbf) + if pump { (l.passes.pump + ", " + l.passes.pumpUnit,) } else { () } + (l.passes.tool, l.passes.time, l.passes.initials)).map(head-cell)),
+    table.header(..((l.passes.pass, l.passes.percent, ..d.setUnits) + if pump { (l.passes.pump + ", " + l.passes.pumpUnit,) } else { () } + (l.passes.tool, l.passes.time, l.passes.initials)).map(head-cell)),
     ..d.passes.map(p => (
       bold-cell(p.name), p.percent, text(size: 14pt, weight: 700, p.torque_Nm), text(size: 11pt, weight: 600, p.torque_ftlbf),
     ) + if pump { (text(size: 8pt, p.pump),) } else { () } + ([], [], [])).flatten(),

@@ -7,7 +7,7 @@ export const targetLimits = {
   coated: 'con recubrimiento: {coating}',
   bare: 'sin recubrimiento',
   washers: { 0: 'sin arandelas', 1: 'una arandela por perno', 2: 'dos arandelas por perno' },
-  elongation: 'Alargamiento',
+  elongation: 'Elongación',
   elongationLine: '{mm} mm ({in} in) sobre {length} mm entre medias tuercas, módulo {GPa} GPa',
   limit: {
     'gasket-thermal-loss': 'pernos más calientes que las bridas',

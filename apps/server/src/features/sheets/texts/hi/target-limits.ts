@@ -7,7 +7,7 @@ export const targetLimits = {
   coated: 'कोटिंग: {coating}',
   bare: 'बिना कोटिंग',
   washers: { 0: 'बिना वॉशर', 1: 'हर बोल्ट पर एक वॉशर', 2: 'हर बोल्ट पर दो वॉशर' },
-  elongation: 'खिंचाव',
+  elongation: 'इलोंगेशन',
   elongationLine: '{mm} mm ({in} in), नटों के बीचों-बीच {length} mm पर, मॉड्यूलस {GPa} GPa',
   limit: {
     'gasket-thermal-loss': 'बोल्ट फ्लैंज से ज़्यादा गर्म',
