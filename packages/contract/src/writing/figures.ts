@@ -44,7 +44,8 @@ export function figuresIn(choice: FiguresChoice) {
   };
   const written = (value: number, least: number, most: number): string => {
     const text = formatOf(least, most).format(finite(value));
-    return bySpaces ? text.replace(/\d{5,}(?=\D|$)/, apart) : text;
+    // Only the digits before the decimal mark: 0.00513 has no thousands.
+    return bySpaces ? text.replace(/^\D*\d{5,}/, apart) : text;
   };
 
   const mark = new Intl.NumberFormat(locale).formatToParts(1.5).find((part) => part.type === 'decimal')?.value;

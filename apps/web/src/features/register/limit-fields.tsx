@@ -1,6 +1,6 @@
+import type { QuantityName } from '@seatwell/contract';
 import { type ReactNode, useState } from 'react';
 import { QuantityField } from '../../app/quantity-field.tsx';
-import type { QuantityName } from '../../format/quantities.ts';
 import { useText } from '../../texts/text-provider.tsx';
 import { NumberField } from '../../ui/number-field.tsx';
 import { Select } from '../../ui/select.tsx';
