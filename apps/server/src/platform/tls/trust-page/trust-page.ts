@@ -1,11 +1,16 @@
 import { createHash } from 'node:crypto';
+import { directionOf, LANGUAGES, type Language } from '@seatwell/contract';
 import type { TrustedAuthority } from '../tls-source.ts';
+import ar from './texts/ar.json' with { type: 'json' };
 import en from './texts/en.json' with { type: 'json' };
+import es from './texts/es.json' with { type: 'json' };
+import hi from './texts/hi.json' with { type: 'json' };
+import pt from './texts/pt.json' with { type: 'json' };
 
 type Texts = typeof en;
 
-/** Catalogues by language; a further one is added here. */
-const CATALOGUES: Readonly<Record<string, Texts>> = { en };
+/** A language of ours without its page does not compile. */
+const CATALOGUES: Readonly<Record<Language, Texts>> = { en, es, pt, hi, ar };
 
 export const TRUST_PAGE = '/trust';
 export const AUTHORITY_FILE = '/seatwell-authority.crt';
@@ -26,13 +31,10 @@ const STYLE_HASH = createHash('sha256').update(STYLE).digest('base64');
 const escaped = (text: string): string =>
   text.replace(/[&<>"]/g, (sign) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[sign] ?? sign);
 
-/** The first language that the browser asks for and that there is a catalogue of. */
-function textsFor(acceptLanguage: string | undefined): Texts {
-  for (const wish of (acceptLanguage ?? '').split(',')) {
-    const texts = CATALOGUES[wish.trim().slice(0, 2).toLowerCase()];
-    if (texts) return texts;
-  }
-  return en;
+/** The first language of ours that the browser asks for; nobody has signed in yet. */
+function languageFor(acceptLanguage: string | undefined): Language {
+  const wishes = (acceptLanguage ?? '').split(',').map((wish) => wish.trim().slice(0, 2).toLowerCase());
+  return wishes.flatMap((wish) => LANGUAGES.filter((each) => each === wish))[0] ?? 'en';
 }
 
 /** How to trust the authority on each kind of device, with its fingerprint. @param app address of Seatwell itself */
@@ -41,7 +43,8 @@ export function trustPage(
   app: string,
   acceptLanguage: string | undefined,
 ): TrustAnswer {
-  const texts = textsFor(acceptLanguage);
+  const language = languageFor(acceptLanguage);
+  const texts = CATALOGUES[language];
   const devices = texts.devices
     .map(({ name, steps }) => {
       const items = steps.map((step) => `<li>${escaped(step)}</li>`).join('');
@@ -49,10 +52,10 @@ export function trustPage(
     })
     .join('');
   const paragraph = (text: string) => `<p>${escaped(text)}</p>`;
-  const page = `<!doctype html><html lang="${texts.language}"><meta charset="utf-8">
+  const page = `<!doctype html><html lang="${language}" dir="${directionOf(language)}"><meta charset="utf-8">
 <meta name="viewport" content="width=device-width,initial-scale=1"><title>${escaped(texts.title)}</title>
 <style>${STYLE}</style><main><h1>${escaped(texts.title)}</h1>${paragraph(texts.why)}${paragraph(texts.check)}
-<code>${escaped(fingerprint)}</code>
+<code dir="ltr">${escaped(fingerprint)}</code>
 <p><a class="get" href="${AUTHORITY_FILE}" download>${escaped(texts.download)}</a></p>${paragraph(texts.limits)}
 ${devices}<p><a href="${escaped(app)}">${escaped(texts.goOn)}</a></p>${paragraph(texts.remove)}</main></html>`;
   return {
