@@ -102,8 +102,6 @@ describe('the simulation screen', () => {
     await expect.poll(() => page.url()).toMatch(/[?&]run=[\w-]{36}/);
     const address = page.url();
     await page.goto('/');
-    await settled(page);
-
     await page.goto(address);
     await page.getByText(/All [\d,]+ simulations are done/).waitFor({ timeout: 120_000 });
     const table = page.getByRole('table', { name: /Every pattern over all runs/ });

@@ -5,7 +5,7 @@ import { tighteningSequence } from '../sequence/tightening-sequence.ts';
 import type { Warning } from '../working.ts';
 import { COMPRESSION_FACTORS } from './band.ts';
 import type { SimulationJoint, SolverChoices } from './joint-model.ts';
-import { type PassesNeeded, passesNeeded, withinLimit } from './passes-needed.ts';
+import { type PassesNeeded, passesNeeded, USUAL_LIMIT_PERCENT, withinLimit } from './passes-needed.ts';
 import { clockwiseRound, oneByOne, type TighteningPass } from './sequence-steps.ts';
 import type { LoadStatistics } from './simulate.ts';
 import { SIMULATION_LIMITS } from './texts.ts';
@@ -102,7 +102,7 @@ export function passesOf(choice: PatternChoice, boltCount: number): readonly Tig
  * @throws CalcRefusal as `simulateTightening` and `tighteningSequence`
  */
 export function adviseTightening(request: AdviceRequest): Advice {
-  const { joint, limit_percent = 10, times = USUAL_TIMES } = request;
+  const { joint, limit_percent = USUAL_LIMIT_PERCENT, times = USUAL_TIMES } = request;
   requireInRange([
     ['limit_percent', limit_percent, { min: 1, max: 50 }],
     ['times.perSetting_s', times.perSetting_s, { min: 0 }],

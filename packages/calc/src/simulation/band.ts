@@ -44,7 +44,8 @@ function scattered(
   return passes.map((steps) =>
     steps.map((step) => ({
       bolts: step.bolts,
-      shares: step.shares.map((share) => Math.max(0.01 * share, share * (1 + deviation * normal()))),
+      // At most three deviations of 0.3: a load stays above a tenth of what it was set to.
+      shares: step.shares.map((share) => share * (1 + deviation * normal())),
     })),
   );
 }

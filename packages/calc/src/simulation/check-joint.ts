@@ -1,5 +1,5 @@
 import { CalcRefusal, type RefusalItem } from '../refusal.ts';
-import type { SimulationJoint } from './joint-model.ts';
+import { boltStiffness, type SimulationJoint } from './joint-model.ts';
 
 /** Most bolts that the simulation takes. */
 export const MOST_BOLTS = 200;
@@ -66,8 +66,7 @@ export function checkJoint(joint: SimulationJoint): void {
       limit: gasket.contactInside_mm,
     });
   checkCurve(joint, faults);
-  const compliance =
-    joint.boltLength_mm / ((joint.boltModulus_MPa ?? 200_000) * joint.boltArea_mm2) + joint.boltCompliance_mm_per_N;
+  const compliance = 1 / boltStiffness(joint);
   if (!(compliance > 0))
     faults.push({
       path: 'boltCompliance_mm_per_N',

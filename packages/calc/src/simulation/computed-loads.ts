@@ -2,7 +2,7 @@ import { requireInRange } from '../checks.ts';
 import { USUAL_TIMES, type WrenchTimes } from './advice.ts';
 import { checkJoint } from './check-joint.ts';
 import type { SimulationJoint, SolverChoices } from './joint-model.ts';
-import { type PassesNeeded, passesNeeded, withinLimit } from './passes-needed.ts';
+import { type PassesNeeded, passesNeeded, USUAL_LIMIT_PERCENT, withinLimit } from './passes-needed.ts';
 import { bestPasses, type ComputedPass, turnsOf } from './plan-passes.ts';
 import { clockwiseRound, solverSteps, type TighteningPass } from './sequence-steps.ts';
 import type { LoadStatistics } from './simulate.ts';
@@ -62,7 +62,7 @@ export interface ComputedLoads {
  * @throws CalcRefusal `out-of-range` and as `simulateTightening`
  */
 export function computedLoads(request: ComputedLoadsRequest): ComputedLoads {
-  const { joint, target_N, cap_N, division_N, setValues = 4, limit_percent = 10 } = request;
+  const { joint, target_N, cap_N, division_N, setValues = 4, limit_percent = USUAL_LIMIT_PERCENT } = request;
   checkJoint(joint);
   requireInRange([
     ['target_N', target_N, { min: 0, open: true }],

@@ -9,6 +9,9 @@ import { aboveLimit, FOUR_BOLTS } from './texts.ts';
 /** Rounds after which the search for a uniform joint stops. */
 export const MOST_EXTRA_ROUNDS = 12;
 
+/** Limit on every bolt where none is given: ±10 % of target (common practice). */
+export const USUAL_LIMIT_PERCENT = 10;
+
 /** Extra rounds at full load that a sequence needs. */
 export interface PassesNeeded {
   /** Extra rounds until every bolt is within the limit; undefined where none suffice or none are given. */

@@ -5,6 +5,7 @@ import { type PatternChoice, passesOf } from './advice.ts';
 import { COMPRESSION_FACTORS, simulationBand } from './band.ts';
 import { type ComputedLoads, computedLoads } from './computed-loads.ts';
 import type { SimulationJoint } from './joint-model.ts';
+import { USUAL_LIMIT_PERCENT } from './passes-needed.ts';
 import type { TighteningPass } from './sequence-steps.ts';
 import { simulateTightening } from './simulate.ts';
 import { type StandardJointRequest, standardJoint } from './standard-joint.ts';
@@ -91,7 +92,7 @@ const MOST_SCATTER_PERCENT = 60;
  *   `computedLoads`
  */
 export function torquePlan(request: TorquePlanRequest): TorquePlan {
-  const { answer, toolDivision_Nm, setValues, usual, limit_percent = 10 } = request;
+  const { answer, toolDivision_Nm, setValues, usual, limit_percent = USUAL_LIMIT_PERCENT } = request;
   const { torque_Nm } = answer.tool;
   if (torque_Nm === undefined)
     refuse(
@@ -129,7 +130,16 @@ export function torquePlan(request: TorquePlanRequest): TorquePlan {
  * @throws CalcRefusal as `computedLoads`
  */
 export function planTorques(request: PlanTorquesRequest): TorquePlan {
-  const { joint, target_N, torque_Nm, cap, toolDivision_Nm, setValues, usual, limit_percent = 10 } = request;
+  const {
+    joint,
+    target_N,
+    torque_Nm,
+    cap,
+    toolDivision_Nm,
+    setValues,
+    usual,
+    limit_percent = USUAL_LIMIT_PERCENT,
+  } = request;
   const perNewton = torque_Nm / target_N;
   const plan = computedLoads({
     joint,
