@@ -18,7 +18,7 @@ export default defineConfig({
         verify: 'src/commands/verify.ts',
         nightly: 'src/commands/nightly.ts',
         'import-worker': 'src/features/import/reading/import-worker.ts',
-        'typeset-worker': 'src/features/sheets/typesetting/typeset-worker.mjs',
+        'typeset-worker': 'src/features/paper/typesetting/typeset-worker.mjs',
       },
       output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' },
     },

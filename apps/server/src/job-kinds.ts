@@ -1,8 +1,8 @@
 import { IMPORT_JOB } from './features/import/confirm.ts';
 import { importJob } from './features/import/import-job.ts';
+import { SHEETS_JOB, sheetsJob } from './features/paper/joint-sheet/sheets-job.ts';
 import { BATCH_JOB, batchJob } from './features/recording/batch-job.ts';
 import type { RecordingParts } from './features/recording/record-command.ts';
-import { SHEETS_JOB, sheetsJob } from './features/sheets/sheets-job.ts';
 import { longRunJob, SIMULATION_JOB } from './features/simulation/long-run-job.ts';
 import type { JobKinds } from './platform/jobs/queue.ts';
 

@@ -1,6 +1,6 @@
 import type { JointSpecification, ProcedureContent } from '@seatwell/contract';
 import { DEFAULT_SETTINGS, type JointState, type MakeState, newMake, type TargetEvidence } from '@seatwell/workflow';
-import type { SheetSource } from '../../../apps/server/src/features/sheets/sheet-source.ts';
+import type { SheetSource } from '../../../apps/server/src/features/paper/joint-sheet/sheet-source.ts';
 import { finalMake, procedureContent, specification } from './sample-plant.ts';
 
 const id = (n: number) => `00000000-0000-7000-8000-${String(n).padStart(12, '0')}`;

@@ -2,16 +2,16 @@ import { LANGUAGES, type Language } from '@seatwell/contract';
 import { describe, expect, test } from 'vitest';
 import { pdfFonts, pdfPages } from '../../../../../tests/api/support/pdf-text.ts';
 import { procedureOf, sourceOf } from '../../../../../tests/api/support/sample-sheet.ts';
-import { handOutPdf } from '../sheets/hand-out-pdf.ts';
-import { sheetContent } from '../sheets/sheet-content.ts';
-import { paperFigures } from '../sheets/sheet-numbers.ts';
-import { sheetsPdf } from '../sheets/sheets-pdf.ts';
-import { fill } from '../sheets/texts/sheet-texts.ts';
+import { handOutPdf } from './hand-out/hand-out-pdf.ts';
+import { sheetContent } from './joint-sheet/sheet-content.ts';
+import { sheetsPdf } from './joint-sheet/sheets-pdf.ts';
+import { paperFigures } from './paper-figures.ts';
 import { formContent } from './record-form/form-content.ts';
 import { formsPdf } from './record-form/forms-pdf.ts';
 import { tagContent } from './tags/tag-content.ts';
 import { CARDS } from './tags/tag-geometry.ts';
 import { tagsPdf } from './tags/tags-pdf.ts';
+import { fill } from './texts/sheet-texts.ts';
 
 /** Everything on the pages, the marks of direction left out. */
 const textOn = (pdf: Buffer): string =>

@@ -1,7 +1,7 @@
 import type { SystemPage } from '@seatwell/contract';
 import type { JointState, MakeState } from '@seatwell/workflow';
 import { shownMake } from '../../joints/shown-make.ts';
-import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
+import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../texts/sheet-texts.ts';
 import type { HandOverSource } from './load-hand-over.ts';
 
 /** More joints than these are not named twice on the list. */

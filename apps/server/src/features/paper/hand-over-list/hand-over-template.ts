@@ -1,5 +1,5 @@
-import { PRELUDE } from '../../sheets/typesetting/prelude.ts';
 import { HEADED_PAPER } from '../headed-paper.ts';
+import { PRELUDE } from '../typesetting/prelude.ts';
 
 /** Layout of the hand-over list, in Typst. */
 export const HAND_OVER_TEMPLATE = `${PRELUDE}${HEADED_PAPER}

@@ -1,11 +1,11 @@
 import { gasketOf, hasReached } from '@seatwell/workflow';
-import type { SheetBanner } from '../../sheets/sheet-banners.ts';
-import { sheetBoxes } from '../../sheets/sheet-boxes.ts';
-import { sheetContent } from '../../sheets/sheet-content.ts';
-import { gasketsOf } from '../../sheets/sheet-facts.ts';
-import type { PaperUnits } from '../../sheets/sheet-numbers.ts';
-import type { SheetSource } from '../../sheets/sheet-source.ts';
-import { type BannerCode, fill, type PaperLanguage, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
+import type { SheetBanner } from '../joint-sheet/sheet-banners.ts';
+import { sheetBoxes } from '../joint-sheet/sheet-boxes.ts';
+import { sheetContent } from '../joint-sheet/sheet-content.ts';
+import { gasketsOf } from '../joint-sheet/sheet-facts.ts';
+import type { SheetSource } from '../joint-sheet/sheet-source.ts';
+import type { PaperUnits } from '../paper-figures.ts';
+import { type BannerCode, fill, type PaperLanguage, sheetTexts } from '../texts/sheet-texts.ts';
 
 /** A pass of the form, with its set value as the joint sheet has it. */
 export interface FormPass {

@@ -1,4 +1,4 @@
-import { PRELUDE } from '../../sheets/typesetting/prelude.ts';
+import { PRELUDE } from '../typesetting/prelude.ts';
 
 /** Layout of the record form, in Typst: one page a joint, boxes large enough for a pen in a glove. */
 export const FORM_TEMPLATE = `${PRELUDE}

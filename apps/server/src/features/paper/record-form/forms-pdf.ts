@@ -1,8 +1,8 @@
-import { qrSvg } from '../../sheets/qr-svg.ts';
-import type { PaperUnits } from '../../sheets/sheet-numbers.ts';
-import { fill, type PaperLanguage, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
-import { documentData } from '../../sheets/typesetting/document-data.ts';
-import { type TypesetPdf, typeset } from '../../sheets/typesetting/typesetter.ts';
+import type { PaperUnits } from '../paper-figures.ts';
+import { qrSvg } from '../qr-svg.ts';
+import { fill, type PaperLanguage, sheetTexts } from '../texts/sheet-texts.ts';
+import { documentData } from '../typesetting/document-data.ts';
+import { type TypesetPdf, typeset } from '../typesetting/typesetter.ts';
 import type { FormContent } from './form-content.ts';
 import { FORM_TEMPLATE } from './form-template.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { paperFigures } from '../../sheets/sheet-numbers.ts';
+import { paperFigures } from '../paper-figures.ts';
 import { curveSvg } from './curve-svg.ts';
 
 const line = (counts: readonly number[]) => counts.map((count, index) => ({ day: `2027-03-0${index + 1}`, count }));

@@ -1,5 +1,5 @@
 import type { TodayAnswer } from '@seatwell/contract';
-import type { PaperFigures } from '../../sheets/sheet-numbers.ts';
+import type { PaperFigures } from '../paper-figures.ts';
 
 const WIDTH = 500;
 const HEIGHT = 150;

@@ -1,6 +1,6 @@
 import type { AreaProgress } from '@seatwell/contract';
 import { dayOf, finishAtPace } from '@seatwell/workflow';
-import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
+import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../texts/sheet-texts.ts';
 import type { ReportSource } from './load-report.ts';
 import { allUnclosedA, figureNames, inColumns, lineOf, unclosedA } from './report-lines.ts';
 

@@ -1,8 +1,8 @@
 import { dayOf } from '@seatwell/workflow';
-import { qrSvg } from '../../sheets/qr-svg.ts';
-import { type PaperLanguage, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
-import { documentData } from '../../sheets/typesetting/document-data.ts';
-import { type TypesetPdf, typeset } from '../../sheets/typesetting/typesetter.ts';
+import { qrSvg } from '../qr-svg.ts';
+import { type PaperLanguage, sheetTexts } from '../texts/sheet-texts.ts';
+import { documentData } from '../typesetting/document-data.ts';
+import { type TypesetPdf, typeset } from '../typesetting/typesetter.ts';
 import { curveSvg } from './curve-svg.ts';
 import type { ReportSource } from './load-report.ts';
 import { reportContent } from './report-content.ts';

@@ -1,4 +1,4 @@
-import { PRELUDE } from '../../sheets/typesetting/prelude.ts';
+import { PRELUDE } from '../typesetting/prelude.ts';
 
 /** Layout of the progress report, in Typst: one page, black on white. */
 export const REPORT_TEMPLATE = `${PRELUDE}

@@ -1,7 +1,7 @@
 import { gasketOf, passesStage } from '@seatwell/workflow';
-import type { PaperUnits } from '../../sheets/sheet-numbers.ts';
-import type { SheetSource } from '../../sheets/sheet-source.ts';
-import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
+import type { SheetSource } from '../joint-sheet/sheet-source.ts';
+import type { PaperUnits } from '../paper-figures.ts';
+import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../texts/sheet-texts.ts';
 
 type Step = keyof SheetTexts['tags']['steps'];
 const STEPS: readonly Step[] = ['open', 'faces-accepted', 'nipped-up', 'tight', 'checked'];

@@ -1,7 +1,7 @@
-import { qrSvg } from '../../sheets/qr-svg.ts';
-import { type PaperLanguage, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
-import { documentData } from '../../sheets/typesetting/document-data.ts';
-import { type TypesetPdf, typeset } from '../../sheets/typesetting/typesetter.ts';
+import { qrSvg } from '../qr-svg.ts';
+import { type PaperLanguage, sheetTexts } from '../texts/sheet-texts.ts';
+import { documentData } from '../typesetting/document-data.ts';
+import { type TypesetPdf, typeset } from '../typesetting/typesetter.ts';
 import type { TagContent } from './tag-content.ts';
 import { type TagGeometry, tagSize } from './tag-geometry.ts';
 import { TAGS_TEMPLATE } from './tags-template.ts';

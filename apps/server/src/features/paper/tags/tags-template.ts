@@ -1,4 +1,4 @@
-import { PRELUDE } from '../../sheets/typesetting/prelude.ts';
+import { PRELUDE } from '../typesetting/prelude.ts';
 
 /**
  * Layout of tags and labels, in Typst. A tag says which joint this is and opens its page; where the joint stands is for

@@ -1,5 +1,5 @@
-import type { PaperUnits } from '../../sheets/sheet-numbers.ts';
-import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../../sheets/texts/sheet-texts.ts';
+import type { PaperUnits } from '../paper-figures.ts';
+import { fill, type PaperLanguage, type SheetTexts, sheetTexts } from '../texts/sheet-texts.ts';
 import type { TestSheetSource } from './load-test-sheet.ts';
 import { blindRow, exclusion, gaugeRow, releaseFacts, type TestFact, testFacts } from './test-facts.ts';
 

@@ -1,5 +1,5 @@
 import { convert, pneumaticTest } from '@seatwell/calc';
-import { fill, type SheetTexts } from '../../sheets/texts/sheet-texts.ts';
+import { fill, type SheetTexts } from '../texts/sheet-texts.ts';
 import type { SheetBlind, SheetGauge, TestSheetSource } from './load-test-sheet.ts';
 
 /** A line of facts; `write` leaves room for a pen. */

@@ -1,5 +1,5 @@
-import { PRELUDE } from '../../sheets/typesetting/prelude.ts';
 import { HEADED_PAPER } from '../headed-paper.ts';
+import { PRELUDE } from '../typesetting/prelude.ts';
 
 /** Layout of the test sheet, in Typst. */
 export const TEST_TEMPLATE = `${PRELUDE}${HEADED_PAPER}
