@@ -1,4 +1,4 @@
-import { CalcRefusal, tighteningSequence } from '@seatwell/calc';
+import { CalcRefusal, GASKET_FAMILY_CODES, retighteningRule, tighteningSequence } from '@seatwell/calc';
 import { LANGUAGES, loadSentences, type Sentences, sayIn } from '@seatwell/contract';
 import { describe, expect, test } from 'vitest';
 import { sentencesIn } from './support/sentences-in-source.ts';
@@ -48,7 +48,15 @@ describe('sentences of the calculation', async () => {
 
   test('none is kept that the sources no longer say', () => {
     const codes = new Set(said.map(({ code }) => code));
+    for (const family of GASKET_FAMILY_CODES) codes.add(`retightening-${retighteningRule(family).afterHot}`);
     expect(Object.keys(english).filter((key) => !codes.has(key.split('/')[0] ?? ''))).toEqual([]);
+  });
+
+  test('each rule of retightening has its sentence, word for word', () => {
+    for (const family of GASKET_FAMILY_CODES) {
+      const { afterHot, sentence } = retighteningRule(family);
+      expect(english[`retightening-${afterHot}`]).toBe(sentence);
+    }
   });
 });
 

@@ -57,7 +57,7 @@ export function TargetAnswerView({ answer, inputs }: { answer: Answer; inputs: I
             { name: text('bolt-load'), value: format.quantity('load', target.boltLoad_N) },
             { name: text('gasket-stress'), value: format.quantity('stress', target.gasketStress_MPa) },
             { name: text('spread'), value: format.range('stress', spread.low_MPa, spread.high_MPa) },
-            { name: text('later'), value: answer.retightening.sentence },
+            { name: text('later'), value: said(retightened(answer)) },
             ...(studs === undefined
               ? []
               : [
@@ -198,3 +198,9 @@ function Passes({ answer }: { answer: Answer }) {
     />
   );
 }
+
+/** When the joint may be retightened, by the code of its gasket's rule. */
+const retightened = ({ retightening: { afterHot, sentence } }: Answer) => ({
+  code: `retightening-${afterHot}`,
+  message: sentence,
+});

@@ -2,7 +2,7 @@ import type { JointRow, RegisterSort } from '@seatwell/contract';
 import { useMemo } from 'react';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
-import { useText } from '../../texts/text-provider.tsx';
+import { useLanguage, useText } from '../../texts/text-provider.tsx';
 import { StageWord } from '../../ui/drawing.tsx';
 import { useMediaQuery } from '../../ui/use-media-query.ts';
 import type { VirtualColumn } from '../../ui/virtual-table.tsx';
@@ -19,7 +19,9 @@ export function useColumns(
   const trade = useTrade();
   const format = useFormat();
   const widest = useMediaQuery('(min-width: 96rem)');
-  const wide = useMediaQuery('(min-width: 84rem)');
+  // What a joint waits for takes longer words in other languages than English: there it needs the room of a column.
+  const { language } = useLanguage();
+  const wide = useMediaQuery(language === 'en' ? '(min-width: 84rem)' : '(min-width: 90rem)');
   const middle = useMediaQuery('(min-width: 68rem)');
   const { sort = 'tag', descending } = search;
   const tagTrack = useMemo(() => trackOfTags(loaded), [loaded]);
