@@ -1,11 +1,10 @@
 import type { TighteningPlan } from '@seatwell/workflow';
 import { useFormat } from '../../format/format-provider.tsx';
 import { useText } from '../../texts/text-provider.tsx';
-import { Notice } from '../../ui/notice.tsx';
 import { Table } from '../../ui/table.tsx';
 import { useLimitName } from '../joint/use-limit-name.ts';
-import { placesOf } from '../simulation/places.ts';
-import { tiltsMore } from '../simulation/tilts-more.ts';
+import { setValuesOf } from '../simulation/set-values.ts';
+import { TiltsMoreNotice } from '../simulation/tilts-more-notice.tsx';
 import { Validity } from '../simulation/validity.tsx';
 import styles from './engineering.module.css';
 
@@ -14,18 +13,9 @@ type Computed = Extract<TighteningPlan, { way: 'computed-loads' }>;
 /** Set values of each pass with the bolts that take them, and what comes of it. */
 export function ComputedPlan({ plan }: { readonly plan: Computed }) {
   const text = useText('engineering');
-  const simulation = useText('simulation');
   const format = useFormat();
   const limitName = useLimitName();
-  const rows = plan.passes.flatMap((pass, index) =>
-    pass.setValues_Nm
-      .map((torque_Nm, setValue) => ({
-        pass: index + 1,
-        torque_Nm,
-        bolts: placesOf(pass.steps.filter((step) => step.setValue === setValue).map(({ bolt }) => bolt)),
-      }))
-      .reverse(),
-  );
+  const rows = setValuesOf(plan.passes);
   return (
     <section className={styles.form}>
       <Table
@@ -59,11 +49,7 @@ export function ComputedPlan({ plan }: { readonly plan: Computed }) {
           usual: format.quantity('gap', plan.usualTilt_mm),
         })}
       </p>
-      {tiltsMore(plan.tilt_mm, plan.usualTilt_mm) && (
-        <Notice kind="attention" title={simulation('tilts-more')}>
-          <p>{simulation('tilts-more-detail')}</p>
-        </Notice>
-      )}
+      <TiltsMoreNotice tilt_mm={plan.tilt_mm} usual_mm={plan.usualTilt_mm} />
       <p className={styles.soft}>
         {text('computed-cap', {
           cap: format.count(Math.round(plan.cap_percent)),

@@ -7,9 +7,9 @@ import { Notice } from '../../ui/notice.tsx';
 import { Table } from '../../ui/table.tsx';
 import { Refused } from '../calculator/refused.tsx';
 import type { ComputedAnswer, ComputedPlanAnswer } from './computed-answer.ts';
-import { placesOf } from './places.ts';
+import { setValuesOf } from './set-values.ts';
 import styles from './simulation.module.css';
-import { tiltsMore } from './tilts-more.ts';
+import { TiltsMoreNotice } from './tilts-more-notice.tsx';
 
 interface Props {
   readonly computed: ComputedAnswer | undefined;
@@ -45,16 +45,7 @@ function Plan({ computed, onShow }: { readonly computed: ComputedPlanAnswer; rea
   const said = useSaid('calculation');
   const format = useFormat();
   const { final, band, cap, passes, plan } = computed;
-  const rows = passes.flatMap((pass, index) =>
-    pass.setValues_Nm
-      .map((torque_Nm, setValue) => ({
-        pass: index + 1,
-        torque_Nm,
-        share: torque_Nm / computed.torque_Nm,
-        bolts: placesOf(pass.steps.filter((step) => step.setValue === setValue).map(({ bolt }) => bolt)),
-      }))
-      .reverse(),
-  );
+  const rows = setValuesOf(passes).map((row) => ({ ...row, share: row.torque_Nm / computed.torque_Nm }));
   const round = (value: number) => format.count(Math.round(value));
   return (
     <>
@@ -117,11 +108,7 @@ function Plan({ computed, onShow }: { readonly computed: ComputedPlanAnswer; rea
       {computed.warnings.map((warning) => (
         <p key={warning.code}>{said(warning)}</p>
       ))}
-      {tiltsMore(computed.largestTilt_mm, plan.conventional.largestParallelism_mm) && (
-        <Notice kind="attention" title={text('tilts-more')}>
-          <p>{text('tilts-more-detail')}</p>
-        </Notice>
-      )}
+      <TiltsMoreNotice tilt_mm={computed.largestTilt_mm} usual_mm={plan.conventional.largestParallelism_mm} />
       <span>
         <Button onClick={onShow}>{text('computed-show')}</Button>
       </span>
