@@ -16,6 +16,8 @@ const sentencesOf = (english: Sentences, code: string) =>
 const FOR_PROGRAMS = ['SEATWELL_METRICS_TOKEN', 'The cursor', 'This cursor', 'There is no {{}} {{}}'];
 /** Codes that a value ends, and sentences that only put a place before what another said. */
 const HANDS_ON = [/^schema-/, /^\{\{\}\}-unknown$/];
+/** Fields that a question is asked about, given where others give its code. */
+const FIELDS = ['standard', 'boltCount', 'gasketCount'];
 /** Codes that are handed on as a value. */
 const HANDED_ON = ['wrong-secret', 'wrong-sign-in'];
 
@@ -86,6 +88,35 @@ describe('sentences of the server', async () => {
   });
 });
 
+describe('sentences of the reading of registers', async () => {
+  const english = await loadSentences('register', 'en');
+  const server = await loadSentences('problems', 'en');
+  const said = [
+    ...sentencesIn('packages/workflow/src/register-reading', { refuse: 0, ask: 0, shown: 2 }, []),
+    ...sentencesIn('apps/server/src/features/import', { note: 2 }, []),
+  ].filter(({ code, sentence }) => code !== '{{}}' && !handsOn(sentence) && !FIELDS.includes(sentence));
+
+  test('each thing wrong with a cell, and each question, has its sentence, word for word', () => {
+    expect(said.length).toBeGreaterThan(50);
+    const missing = said.filter(({ code, sentence }) => {
+      const known = [
+        ...sentencesOf(english, code),
+        ...sentencesOf(server, code),
+        ...sentencesOf(english, `*-${code.split('-').at(-1)}`),
+      ];
+      return !known.some((each) => plain(each) === plain(sentence));
+    });
+    expect(missing.map(({ code, sentence }) => `${code}: ${sentence}`)).toEqual([]);
+  });
+
+  test('are read by what they are about, with the name of the field', async () => {
+    const own = await loadSentences('register', 'es');
+    const empty = { code: 'bolt-count-missing', message: 'The bolt count is empty. Enter the bolt count.' };
+    const named = sayIn(english, own, empty, (name, value) => (name.startsWith('what') ? 'Pernos' : value));
+    expect(named).toBe('«Pernos» está vacío. Ingresar «Pernos».');
+  });
+});
+
 describe('what the calculation says of a joint', () => {
   const cautious = tighteningSequence({
     boltCount: 20,
@@ -130,7 +161,7 @@ describe('what the calculation says of a joint', () => {
   });
 });
 
-describe.each(['calculation', 'problems'] as const)('the book “%s”', (book) => {
+describe.each(['calculation', 'problems', 'register'] as const)('the book “%s”', (book) => {
   test.each(LANGUAGES)('has every sentence in %s with its values', async (language) => {
     const english = await loadSentences(book, 'en');
     const own = await loadSentences(book, language);

@@ -30,9 +30,13 @@ async function load(book: Book, language: Language): Promise<void> {
 /**
  * Says what the calculation or the server says in the language of the screen. Its English sentence stands until the
  * sentences are here, and where a page is older than the server: a refusal never waits for a file.
+ * What comes back takes `known` words for values beside what is said, by their names.
  * @param limitName words for the limits of a target window, where the page has them
  */
-export function useSaid(book: Book, limitName: (name: string) => string = same): (said: Said) => string {
+export function useSaid(
+  book: Book,
+  limitName: (name: string) => string = same,
+): (said: Said, known?: Readonly<Record<string, string>>) => string {
   const { language } = useLanguage();
   // Who signs in has no units and no site yet.
   const format = useFormatIfAny();
@@ -49,7 +53,7 @@ export function useSaid(book: Book, limitName: (name: string) => string = same):
     );
   }, [book, language, key]);
   return useCallback(
-    (said) => {
+    (said, known = {}) => {
       if (!pair) return said.message;
       const { number } = figuresIn({ language, system: 'SI' });
       const word = (group: string, value: string) => {
@@ -57,6 +61,8 @@ export function useSaid(book: Book, limitName: (name: string) => string = same):
         return Object.hasOwn(tradeTexts, key) ? text(key as TextKey<'trade'>) : value;
       };
       return sayIn(pair.english, pair.own, said, (name, value) => {
+        const given = known[name];
+        if (given !== undefined) return given;
         const decimal = decimalNumber(value);
         if (decimal) return number(decimal.value, decimal.decimals);
         if (name === 'family' || name === 'role') return word(name, value);

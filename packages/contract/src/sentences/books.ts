@@ -1,8 +1,11 @@
 import type { Language } from '../languages.ts';
 import type { Sentences } from './say.ts';
 
-/** Who says it: the calculation (warnings, remedies, refusals), or the server (the detail of a problem). */
-export type Book = 'calculation' | 'problems';
+/**
+ * Who says it: the calculation (warnings, remedies, refusals), the server (refusals and reasons), or the reading of a
+ * register (what is wrong with a cell, and what only a person can say).
+ */
+export type Book = 'calculation' | 'problems' | 'register';
 
 type Load = () => Promise<{ readonly default: Sentences }>;
 
@@ -21,6 +24,13 @@ const LOADS: Readonly<Record<Book, Readonly<Record<Language, Load>>>> = {
     pt: () => import('./problems/pt.json'),
     hi: () => import('./problems/hi.json'),
     ar: () => import('./problems/ar.json'),
+  },
+  register: {
+    en: () => import('./register/en.json'),
+    es: () => import('./register/es.json'),
+    pt: () => import('./register/pt.json'),
+    hi: () => import('./register/hi.json'),
+    ar: () => import('./register/ar.json'),
   },
 };
 

@@ -26,12 +26,13 @@ function patternOf(sentence: string): Pattern {
   return made;
 }
 
-/** The keys under which a code has its sentences. */
-const keysOf = (sentences: Sentences, code: string): string[] => {
-  const keys = code in sentences ? [code] : [];
-  for (let next = 2; `${code}/${next}` in sentences; next += 1) keys.push(`${code}/${next}`);
-  return keys;
-};
+/** The keys under which a code has its sentences: its own, and those of every code with its end (`*-missing`). */
+const keysOf = (sentences: Sentences, code: string): string[] =>
+  [code, `*-${code.split('-').at(-1)}`].flatMap((name) => {
+    const keys = name in sentences ? [name] : [];
+    for (let next = 2; `${name}/${next}` in sentences; next += 1) keys.push(`${name}/${next}`);
+    return keys;
+  });
 
 /**
  * What was said in English, in another language: the sentence of its code there, with the values that the English one

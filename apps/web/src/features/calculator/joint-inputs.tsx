@@ -66,7 +66,7 @@ export function FlangeInputs() {
       )}
       {flangeRefused !== undefined && (
         <>
-          <p>{flangeRefused.map(said).join(' ')}</p>
+          <p>{flangeRefused.map((each) => said(each)).join(' ')}</p>
           <PlainInput name="boltCount" />
         </>
       )}

@@ -22,7 +22,7 @@ export function FamilyTable({ rows, shortfall }: Props) {
   if ('refused' in rows) {
     return (
       <Notice kind="attention" title={text('preview-not-possible')}>
-        <p>{rows.refused.map(said).join(' ')}</p>
+        <p>{rows.refused.map((each) => said(each)).join(' ')}</p>
       </Notice>
     );
   }

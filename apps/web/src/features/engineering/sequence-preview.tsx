@@ -32,7 +32,7 @@ export function SequencePreview({ content }: { content: ProcedureContent }) {
       </div>
       {'refused' in answer ? (
         <Notice kind="attention" title={text('preview-not-possible')}>
-          <p>{answer.refused.map(said).join(' ')}</p>
+          <p>{answer.refused.map((each) => said(each)).join(' ')}</p>
         </Notice>
       ) : (
         <>

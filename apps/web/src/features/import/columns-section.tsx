@@ -5,12 +5,14 @@ import { Select } from '../../ui/select.tsx';
 import styles from './import.module.css';
 import type { ChoicesProps } from './preview-page.tsx';
 import { useFieldNames } from './use-field-names.ts';
+import { useImportSaid } from './use-import-said.ts';
 
 const IGNORED = 'ignored';
 
 /** How the sheet is read: sheet, header row, and what each column holds, with values beside it. */
 export function ColumnsSection({ preview, choices, onChange, draft }: ChoicesProps & { draft: ImportDraft }) {
   const text = useText('import');
+  const said = useImportSaid();
   const nameOf = useFieldNames();
   const mapping = choices.mapping ?? {};
   const fieldAt = (column: number) => Object.keys(mapping).find((field) => mapping[field] === column);
@@ -69,7 +71,7 @@ export function ColumnsSection({ preview, choices, onChange, draft }: ChoicesPro
           <ul className={styles.plainList}>
             {preview.notes.map((note) => (
               <li key={`${note.cells} ${note.code}`}>
-                <strong>{note.cells}</strong> {note.message}
+                <strong>{note.cells}</strong> {said(note)}
               </li>
             ))}
           </ul>

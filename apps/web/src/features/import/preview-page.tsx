@@ -16,6 +16,7 @@ import { NamedSection } from './named-section.tsx';
 import { PreviewTabs } from './preview-tabs.tsx';
 import { QuestionsSection } from './questions-section.tsx';
 import { usePreview } from './use-import.ts';
+import { useImportSaid } from './use-import-said.ts';
 
 /** What sections are given to change the choices; the file is read again when the person says so. */
 export interface ChoicesProps {
@@ -27,6 +28,7 @@ export interface ChoicesProps {
 /** The preview: what would become of the register, every cell that is wrong, and the choices behind it. */
 export function PreviewPage({ draft, preview }: { draft: ImportDraft; preview: ImportPreview }) {
   const text = useText('import');
+  const said = useImportSaid();
   const format = useFormat();
   const shutdownId = useShutdownId();
   const again = usePreview(preview.importId);
@@ -59,7 +61,7 @@ export function PreviewPage({ draft, preview }: { draft: ImportDraft; preview: I
         <Notice kind="attention" title={text('before-import')}>
           <ul className={styles.plainList}>
             {preview.stops.map((stop) => (
-              <li key={stop.code}>{stop.message}</li>
+              <li key={stop.code}>{said(stop)}</li>
             ))}
           </ul>
         </Notice>

@@ -5,10 +5,12 @@ import styles from './import.module.css';
 import { Paged } from './paged.tsx';
 import { useFieldNames } from './use-field-names.ts';
 import { useImportProblems } from './use-import.ts';
+import { useImportSaid } from './use-import-said.ts';
 
 /** Every cell that is wrong or deserves a look: where it stands, what it holds, what to do. */
 export function ProblemRows({ preview }: { preview: ImportPreview }) {
   const text = useText('import');
+  const said = useImportSaid();
   const nameOf = useFieldNames();
   return (
     <Paged query={useImportProblems(preview)}>
@@ -41,7 +43,7 @@ export function ProblemRows({ preview }: { preview: ImportPreview }) {
                 </span>
               ),
             },
-            { key: 'message', header: text('reason'), cell: (row) => row.message },
+            { key: 'message', header: text('reason'), cell: (row) => said(row, row.field) },
           ]}
         />
       )}

@@ -3,11 +3,13 @@ import { Select } from '../../ui/select.tsx';
 import styles from './import.module.css';
 import type { ChoicesProps } from './preview-page.tsx';
 import { useFieldNames } from './use-field-names.ts';
+import { useImportSaid } from './use-import-said.ts';
 
 /** What only a person can say, each thing once for all rows that wait for it. */
 export function QuestionsSection({ preview, choices, onChange }: ChoicesProps) {
   const text = useText('import');
   const nameOf = useFieldNames();
+  const said = useImportSaid();
   if (preview.questions.length === 0) return null;
   const answers = choices.options.answers ?? {};
   return (
@@ -17,7 +19,7 @@ export function QuestionsSection({ preview, choices, onChange }: ChoicesProps) {
         {preview.questions.map((question) => (
           <Select
             key={question.key}
-            label={question.question}
+            label={said({ code: question.code, message: question.question }, question.field)}
             hint={[
               text('question-rows', {
                 count: question.rows,

@@ -121,7 +121,7 @@ export function FlangeFields({ draft, onChange }: DraftProps) {
       {found && 'refused' in found && (
         <div className={styles.whole}>
           <Notice kind="attention" title={text('not-in-standard')}>
-            <p>{found.refused.map(said).join(' ')}</p>
+            <p>{found.refused.map((each) => said(each)).join(' ')}</p>
           </Notice>
         </div>
       )}

@@ -73,7 +73,7 @@ export function SimulationPage() {
         <div className={styles.answer} aria-busy={running} ref={answerPlace} tabIndex={-1}>
           {prepared.job === undefined && (
             <Notice title={text('missing')}>
-              <p>{prepared.refused?.map(said).join(' ') ?? text('missing-detail')}</p>
+              <p>{prepared.refused?.map((each) => said(each)).join(' ') ?? text('missing-detail')}</p>
             </Notice>
           )}
           {failed !== undefined && (

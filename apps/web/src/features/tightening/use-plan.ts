@@ -22,7 +22,8 @@ export function usePlan(job: Job): { plan: TighteningPlan | null; refusal: strin
       if (tensioning) return { plan: withTensioningGroups(plan, tensioning), refusal: null };
       return { plan: computed ? withComputedPasses(plan, computed) : plan, refusal: null };
     } catch (error) {
-      if (error instanceof CalcRefusal) return { plan: null, refusal: error.errors.map(said).join(' ') };
+      if (error instanceof CalcRefusal)
+        return { plan: null, refusal: error.errors.map((each) => said(each)).join(' ') };
       throw error;
     }
   }, [content, boltCount, computed, tensioning, text, said]);

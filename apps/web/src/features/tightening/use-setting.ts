@@ -79,6 +79,6 @@ function settingFor(
   if (method === 'hydraulic-wrench' && (gauge?.scaleDivision ?? null) === null) return none(text('gauge-no-division'));
   const result = torqueSetting(wanted.torque_Nm, tool, gauge, units);
   return result.kind === 'refused'
-    ? none(result.errors.map(said).join(' '))
+    ? none(result.errors.map((each) => said(each)).join(' '))
     : { set: result.set, missing: undefined, resulting_Nm: result.resulting_Nm };
 }
