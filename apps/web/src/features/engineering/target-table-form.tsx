@@ -20,12 +20,14 @@ import styles from './engineering.module.css';
 import { approvable, familyRows } from './family-rows.ts';
 import { FamilyTable } from './family-table.tsx';
 import { TickList } from './tick-list.tsx';
+import { useBoltsWords } from './use-bolts-words.ts';
 
 /** Makes a target table: the family is chosen, every size is calculated, and the engineer signs what is covered. */
 export function TargetTableForm({ onDone }: { onDone: () => void }) {
   const text = useText('engineering');
   const trade = useTrade();
   const format = useFormat();
+  const boltsWords = useBoltsWords();
   const procedures = useQuery(proceduresQuery);
   const gaskets = useQuery(gasketDataQuery);
   const lubricants = useQuery(lubricantsQuery);
@@ -172,6 +174,8 @@ export function TargetTableForm({ onDone }: { onDone: () => void }) {
         onChange={setShortfall}
       />
       {rows && <FamilyTable rows={rows} shortfall={shortfall.trim()} />}
+      {procedure && <p>{boltsWords(procedure.content.bolts)}</p>}
+      <p>{text('table-not-checked')}</p>
       <span className={styles.actions}>
         <Button onClick={onDone}>{text('cancel')}</Button>
         <Button kind="primary" disabledReason={missing} onClick={() => setSigning(true)}>

@@ -95,6 +95,7 @@ export function TargetTableSheet({ table }: Props) {
           { key: 'note', header: text('note'), cell: noteOf },
         ]}
       />
+      <p>{text('table-not-checked')}</p>
       <p>{text('crew-table-call')}</p>
     </article>
   );
