@@ -1,5 +1,6 @@
-// `npm start`, `npm run demo` and the commands `backup`, `restore` and `verify`: checks Node, brings the build up to date, and starts the server in this
-// process, so that Ctrl-C reaches it directly. Plain JavaScript: it must run before anything is built.
+// `npm start`, `npm run demo` and the commands `backup`, `restore`, `verify`, `nightly` and `record-key`: checks Node,
+// brings the build up to date, and starts the server in this process, so that Ctrl-C reaches it directly. Plain
+// JavaScript: it must run before anything is built.
 // Options are those of the server: `npm start -- --help`.
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
@@ -45,6 +46,6 @@ function bringBuildUpToDate() {
 
 checkNode();
 bringBuildUpToDate();
-const command = ['backup', 'restore', 'verify', 'nightly'].find((name) => name === process.argv[2]);
+const command = ['backup', 'restore', 'verify', 'nightly', 'record-key'].find((name) => name === process.argv[2]);
 if (command !== undefined) process.argv.splice(2, 1);
 await import(pathToFileURL(join(root, 'apps', 'server', 'dist', `${command ?? 'main'}.js`)).href);

@@ -1,3 +1,5 @@
+import type { KeyObject } from 'node:crypto';
+
 export interface KeptHead {
   readonly sequence: number;
   readonly root: string;
@@ -10,3 +12,18 @@ export function checkRecord(
   keptHeads?: readonly KeptHead[],
 ): Promise<Checked>;
 export function checkJointRecord(record: unknown, keptHeads?: readonly KeptHead[]): Checked;
+
+/** A signed head whose signature fits, or what is wrong with it. */
+export type SignedHeadChecked =
+  | { readonly wrong: string; readonly byAnother?: boolean }
+  | (KeptHead & {
+      readonly origin: string;
+      readonly siteId: string;
+      readonly streamId: string;
+      readonly time: string;
+      readonly signer: string;
+      readonly wrong?: never;
+    });
+export function fingerprintOf(key: KeyObject): string;
+export function openNote(note: string, name: string, key: KeyObject): string | null | undefined;
+export function checkSignedHead(note: string, keys: readonly KeyObject[], what?: string): SignedHeadChecked;

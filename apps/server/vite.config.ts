@@ -17,6 +17,7 @@ export default defineConfig({
         restore: 'src/commands/restore.ts',
         verify: 'src/commands/verify.ts',
         nightly: 'src/commands/nightly.ts',
+        'record-key': 'src/commands/record-key.ts',
         'import-worker': 'src/features/import/reading/import-worker.ts',
         'typeset-worker': 'src/features/paper/typesetting/typeset-worker.mjs',
       },

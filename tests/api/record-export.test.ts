@@ -153,7 +153,8 @@ describe('the verifier by itself', () => {
     writeFileSync(file, whole);
     const { sequence, root } = await head();
     const right = await run([file, '--head', `${early.sequence}:${early.root}`]);
-    expect(right).toEqual({ code: 0, output: `${sequence} events give the head ${root}. Nothing is wrong.\n` });
+    expect(right.code).toBe(0);
+    expect(right.output.split('\n')[0]).toBe(`${sequence} events give the head ${root}. Nothing is wrong.`);
     writeFileSync(join(folder, 'joint.json'), JSON.stringify(ofJoint));
     expect((await run([join(folder, 'joint.json')])).code).toBe(0);
     writeFileSync(file, lines().slice(0, -1).join('\n'));

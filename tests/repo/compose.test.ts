@@ -99,6 +99,14 @@ describe('docker-compose.yml', () => {
     for (const source of mounted) expect([source, existsSync(join(repositoryRoot, source))]).toEqual([source, true]);
   });
 
+  it('gives every replica the same key of the record, from outside the image', () => {
+    const { environment = {}, volumes = [] } = service('server');
+    const { recordKey } = readSettings([], filledIn(environment));
+    expect(recordKey).toBeDefined();
+    expect(volumes).toContainEqual(expect.stringMatching(new RegExp(`record-key\\.pem\\}:${recordKey}:ro$`)));
+    expect(service('backup').environment).not.toHaveProperty('SEATWELL_RECORD_KEY');
+  });
+
   it('runs our services without the rights that they do not need', () => {
     for (const name of ['server', 'backup']) {
       expect(service(name)).toMatchObject({ read_only: true, cap_drop: ['ALL'] });
@@ -132,7 +140,16 @@ describe('the image', () => {
 
   it('is built without what does not belong into it', () => {
     const ignored = read('.dockerignore').split('\n');
-    for (const path of ['.git', '**/node_modules', '**/dist', '.seatwell', '.env', 'certificates', 'backups']) {
+    for (const path of [
+      '.git',
+      '**/node_modules',
+      '**/dist',
+      '.seatwell',
+      '.env',
+      'record-key.pem',
+      'certificates',
+      'backups',
+    ]) {
       expect(ignored).toContain(path);
     }
   });

@@ -29,6 +29,7 @@ import { type LogTo, requestLogOptions, requestLogPlugin } from './platform/http
 import { transformWithExamples } from './platform/http/route-examples.ts';
 import { liveRoutes } from './platform/live/routes.ts';
 import { metricsPlugin } from './platform/metrics/plugin.ts';
+import { HeadSigner } from './platform/record-key/head-signer.ts';
 import { repositoryRoot } from './platform/repository-root.ts';
 import { signInPlugin } from './platform/sign-in/plugin.ts';
 import type { TlsSource } from './platform/tls/tls-source.ts';
@@ -43,6 +44,8 @@ export interface AppParts {
   readonly warnings: readonly string[];
   /** aborted as soon as the process is to stop */
   readonly stopping?: AbortSignal;
+  /** what signs heads of the record; nothing does unless given */
+  readonly signer?: HeadSigner;
   /** how it is reached from outside; plain http without a proxy unless given */
   readonly serving?: Serving;
   /** where requests are logged; standard error unless given */
@@ -130,14 +133,15 @@ export async function createApp(parts: AppParts): Promise<FastifyInstance> {
   });
   await app.register(swaggerUi, { routePrefix: '/api-page', staticCSP: false });
   await app.register(async (api) => {
-    await healthRoutes(api, parts);
+    const signer = parts.signer ?? new HeadSigner(parts.db, undefined, parts.clock);
+    await healthRoutes(api, { ...parts, signer });
     await sessionRoutes(api, parts);
     await recordingRoutes(api, { parts, startBatchJob: startBatchJob(parts) });
     await readRoutes(api, parts);
     await fileRoutes(api, parts);
     await jobRoutes(api, parts);
-    await operatingRoutes(api, parts);
-    await recordRoutes(api, parts);
+    await operatingRoutes(api, { ...parts, signer });
+    await recordRoutes(api, { ...parts, signer });
     await importRoutes(api, parts);
     await liveRoutes(api, parts);
     await api.register(calcRoutes);

@@ -15,6 +15,8 @@ import { runQueue } from './platform/jobs/queue.ts';
 import { createLifecycle } from './platform/lifecycle.ts';
 import { beyondThisMachine, plainHttpWarning, webAddress } from './platform/listening-address.ts';
 import { createLog } from './platform/log.ts';
+import { HeadSigner } from './platform/record-key/head-signer.ts';
+import { keyFileOf, readKeyFile } from './platform/record-key/key-file.ts';
 import { repositoryRoot } from './platform/repository-root.ts';
 import { startRedirectServer } from './platform/tls/redirect-server.ts';
 import { openTls } from './platform/tls/tls-source.ts';
@@ -40,6 +42,8 @@ await lifecycle.start(async () => {
   const tls = await openTls(settings, log);
   if (tls) lifecycle.onStop('TLS', tls.stop);
   const exposed = !tls && beyondThisMachine(settings.host) ? [plainHttpWarning(settings.host)] : [];
+  const keyFile = keyFileOf(settings);
+  if (keyFile) readKeyFile(keyFile);
   const ownerUrl = await openDatabase(settings, lifecycle, log);
   const roles = await prepareDatabase(ownerUrl);
   const warnings = [...exposed, ...roles.warnings];
@@ -53,12 +57,16 @@ await lifecycle.start(async () => {
         openDemo(db, (line) => log.info(line)),
       )
     : [];
+  const clock = () => new Date();
+  const signer = new HeadSigner(pool, keyFile, clock);
+  for (const warning of await signer.warnings()) log.warn(warning);
   const { trustProxy, logLevel, hstsDays = tls?.publiclyTrusted ? PUBLIC_HSTS_DAYS : 0 } = settings;
   const parts = {
     db: pool,
     version: ownVersion(),
     warnings,
-    clock: () => new Date(),
+    clock,
+    signer,
     stopping: lifecycle.stopping,
     serving: { tls, trustProxy, logLevel, hstsDays },
     metricsToken: settings.metricsToken,

@@ -1,3 +1,6 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type {
   BatchAnswer,
   CommandAnswer,
@@ -18,6 +21,8 @@ import { jobKinds } from '../../../apps/server/src/job-kinds.ts';
 import { createPool, type Database } from '../../../apps/server/src/platform/database/pool.ts';
 import { prepareRoles } from '../../../apps/server/src/platform/database/roles.ts';
 import { prepareQueue, runQueue } from '../../../apps/server/src/platform/jobs/queue.ts';
+import { HeadSigner } from '../../../apps/server/src/platform/record-key/head-signer.ts';
+import type { KeyFile } from '../../../apps/server/src/platform/record-key/key-file.ts';
 import { createTestDatabase, type TestDatabase } from './database.ts';
 
 export const PASSWORD = 'a long test secret';
@@ -47,6 +52,8 @@ export interface Plant {
   readonly database: TestDatabase;
   readonly db: Database;
   readonly administrator: SignedIn;
+  /** the key that signs heads of its record */
+  readonly recordKey: KeyFile;
   /** the server's clock: tests move it */
   now: Date;
   close(): Promise<void>;
@@ -62,7 +69,11 @@ export async function openPlant(given?: TestDatabase, more: Partial<AppParts> = 
   const db = createPool(database.url, { size: 10, role: roles.appRole ?? undefined });
   const plant: { now: Date } = { now: new Date() };
   await prepareQueue(database.url, roles.appRole);
-  const parts = { db, version: 'test', clock: () => plant.now, warnings: roles.warnings, ...more };
+  const clock = () => plant.now;
+  const folder = mkdtempSync(join(tmpdir(), 'seatwell-plant-'));
+  const recordKey = { path: join(folder, 'record-key.pem'), given: false };
+  const signer = new HeadSigner(db, recordKey, clock);
+  const parts = { db, version: 'test', clock, signer, warnings: roles.warnings, ...more };
   const stopQueue = await runQueue(db, jobKinds(parts));
   const app = await createApp(parts);
   await app.listen({ port: 0, host: '127.0.0.1' });
@@ -81,6 +92,7 @@ export async function openPlant(given?: TestDatabase, more: Partial<AppParts> = 
     app,
     database,
     db,
+    recordKey,
     administrator: { agent, personId: body.personId, accountId: body.accountId, email, role: 'administrator' as const },
     close: async () => {
       await stopQueue();
@@ -90,6 +102,7 @@ export async function openPlant(given?: TestDatabase, more: Partial<AppParts> = 
       db.on('remove', (client) => client.on('error', () => {}));
       await db.end();
       await database.drop();
+      rmSync(folder, { recursive: true, force: true });
     },
   });
 }

@@ -44,7 +44,11 @@ export async function runCommand(usage: string, work: (line: CommandLine) => Pro
       process.exit(0);
     }
     if (positionals.length > 1) throw new StartupError(`One file at a time.\n\n${usage}`);
-    const settings = readSettings(values.data === undefined ? [] : ['--data', values.data], process.env);
+    const given = (['data', 'record-key'] as const).flatMap((name) => {
+      const value = values[name];
+      return value === undefined ? [] : [`--${name}`, value];
+    });
+    const settings = readSettings(given, process.env);
     const answer = (lines: readonly string[], json: object) =>
       process.stdout.write(values.json ? `${JSON.stringify(json)}\n` : `${lines.join('\n')}\n`);
     await work({ file: positionals[0], all: values.all ?? false, once: values.once ?? false, settings, log, answer });
@@ -65,6 +69,7 @@ function parseWords(usage: string) {
         all: { type: 'boolean' },
         once: { type: 'boolean' },
         data: { type: 'string' },
+        'record-key': { type: 'string' },
       },
       strict: true,
       allowPositionals: true,

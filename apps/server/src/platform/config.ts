@@ -51,6 +51,8 @@ const settingsSchema = z
       .string()
       .regex(/^postgres(ql)?:\/\//, 'is no PostgreSQL address: it begins with postgresql://')
       .optional(),
+    /** Undefined: one in the data folder beside the embedded database, and none with a database of one's own. */
+    recordKey: file.transform((path) => resolve(path)).optional(),
     databaseConnections: number(4, 200, 'connections from 4 to 200').default(20),
     drainSeconds: number(0, 300, 'seconds from 0 to 300').default(0),
     logLevel: z

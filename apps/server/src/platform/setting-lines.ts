@@ -91,7 +91,7 @@ export const SETTING_LINES = {
     flag: 'data',
     variable: 'SEATWELL_DATA',
     takes: 'folder',
-    says: 'folder of the embedded database and of the local authority',
+    says: 'folder of the embedded database, of the local authority and of the key that signs heads of the record',
     unless: '.seatwell',
   },
   cacheFolder: {
@@ -103,6 +103,13 @@ export const SETTING_LINES = {
     variable: 'DATABASE_URL',
     says: 'PostgreSQL 15 or newer to use, postgresql://…',
     unless: 'the embedded PostgreSQL',
+  },
+  recordKey: {
+    flag: 'record-key',
+    variable: 'SEATWELL_RECORD_KEY',
+    takes: 'file',
+    says: 'Ed25519 key that signs heads of the record, PKCS8 PEM without a passphrase; the same file for every process on a database',
+    unless: 'made in the data folder; with DATABASE_URL heads are not signed',
   },
   databaseConnections: {
     variable: 'SEATWELL_DATABASE_CONNECTIONS',

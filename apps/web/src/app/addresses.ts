@@ -44,6 +44,10 @@ export const addresses = {
   /** the whole record, lines of JSON of the server */
   record: (shutdownId: string) => `/api/v1/shutdowns/${shutdownId}/record`,
   siteRecord: () => '/api/v1/site/record',
+  /** the head of a record, signed, for whoever keeps it; and the key to check it with */
+  signedHead: (shutdownId: string) => `/api/v1/shutdowns/${shutdownId}/record/signed-head`,
+  siteSignedHead: () => '/api/v1/site/record/signed-head',
+  publicKey: () => '/api/v1/record-keys/public.pem',
   editJoint: (shutdownId: string, jointId: string) => `/shutdowns/${shutdownId}/joints/${jointId}/edit`,
   target: (shutdownId: string, jointId: string, query: Query = {}) =>
     withQuery(`/shutdowns/${shutdownId}/joints/${jointId}/target`, query),

@@ -56,6 +56,8 @@ export const operatorStatus = z.object({
     migrations: z.int(),
     lastMigration: z.string(),
   }),
+  /** which key signs heads of the record, as the SHA-256 of its public part; or why none does, and the remedy */
+  signing: z.object({ fingerprint: z.string().nullable(), unsigned: z.string().nullable() }),
   streams: z.array(
     z.object({
       streamId: id,

@@ -139,6 +139,31 @@ export const shutdownAnswer = z.object({
 });
 export type ShutdownAnswer = z.infer<typeof shutdownAnswer>;
 
-/** `GET /record/head`: the length of the record and the root of its Merkle tree. */
-export const recordHead = z.object({ sequence: z.int(), root: z.string(), changedAt: instant });
+/** `GET /record/head`: the length of the record and the root of its Merkle tree, signed where the server has a key. */
+export const recordHead = z.object({
+  sequence: z.int(),
+  /** hex */
+  root: z.string(),
+  changedAt: instant,
+  /** the head as a signed note; null where heads are not signed */
+  signed: z.string().nullable(),
+  /** why it is not signed, and the remedy */
+  unsigned: z.string().nullable(),
+});
 export type RecordHead = z.infer<typeof recordHead>;
+
+/** `GET /record-keys`: the public keys that signed heads of the record, in the order of their time. */
+export const recordKeys = z.object({
+  /** fingerprint of the key that signs now; null: heads are not signed at present */
+  signs: z.string().nullable(),
+  keys: z.array(
+    z.object({
+      /** SHA-256 of the public key in DER, pairs of hexadecimal digits with colons */
+      fingerprint: z.string(),
+      /** PEM */
+      publicKey: z.string(),
+      since: instant,
+    }),
+  ),
+});
+export type RecordKeys = z.infer<typeof recordKeys>;

@@ -1,5 +1,6 @@
 import type { OperatorStatus } from '@seatwell/contract';
 import type { Database } from '../../platform/database/pool.ts';
+import type { HeadSigner } from '../../platform/record-key/head-signer.ts';
 import { retentionOf } from '../../platform/sign-in/retention.ts';
 import { jobsStatus } from './jobs-status.ts';
 import { leaversToErase, signInStatus } from './people-status.ts';
@@ -9,18 +10,20 @@ export interface OperatorParts {
   readonly db: Database;
   readonly version: string;
   readonly warnings: readonly string[];
+  readonly signer: HeadSigner;
 }
 
 const processStartedAt = new Date(Date.now() - process.uptime() * 1000);
 
 /** `GET /operator/status`: version, database, heads, jobs, upkeep, sign-in and what is kept about people. */
 export async function readStatus(
-  { db, version, warnings }: OperatorParts,
+  { db, version, warnings, signer }: OperatorParts,
   siteId: string,
   now: Date,
 ): Promise<OperatorStatus> {
   const retention = await retentionOf(db, siteId);
-  const [database, streams, jobs, upkeep, signIn, leavers] = await Promise.all([
+  const [signing, database, streams, jobs, upkeep, signIn, leavers] = await Promise.all([
+    signer.signing(),
     databaseStatus(db),
     streamHeads(db, siteId),
     jobsStatus(db, siteId),
@@ -33,6 +36,7 @@ export async function readStatus(
     version,
     processStartedAt: processStartedAt.toISOString(),
     warnings: [...warnings],
+    signing: { fingerprint: signing.key?.fingerprint ?? null, unsigned: signing.unsigned ?? null },
     database,
     streams,
     jobs,

@@ -1,7 +1,8 @@
 import type { Database } from '../../platform/database/pool.ts';
 import { Problem } from '../../platform/errors/problem.ts';
 import { inclusionProofs } from '../../platform/record/inclusion.ts';
-import { headOf, type RecordHead } from './stream-record.ts';
+import { headOf, type RecordHead } from './head-of.ts';
+import { type CarriedSignature, carriedSignature, type SigningParts } from './signed-head.ts';
 
 interface ProvenRow {
   /** position in the list, from 0 */
@@ -21,9 +22,10 @@ interface ProvenEvent {
 }
 
 /** One joint's record with the proof that each event of it is under the stream's head. */
-export interface JointRecord {
+export interface JointRecord extends CarriedSignature {
   readonly format: 'seatwell-joint-record';
   readonly formatVersion: 1;
+  readonly siteId: string;
   readonly streamId: string;
   readonly jointId: string;
   readonly tag: string;
@@ -42,14 +44,18 @@ interface Asked {
 }
 
 /** @throws Problem `not-found` where the shutdown has no such joint */
-export async function jointRecord(db: Database, { siteId, shutdownId, jointId, now }: Asked): Promise<JointRecord> {
+export async function jointRecord(
+  { db, signer }: SigningParts,
+  { siteId, shutdownId, jointId, now }: Asked,
+): Promise<JointRecord> {
   const joint = await db.query<{ tag: string }>(
     'SELECT tag FROM joint WHERE site_id = $1 AND shutdown_id = $2 AND joint_id = $3',
     [siteId, shutdownId, jointId],
   );
   const tag = joint.rows[0]?.tag;
   if (tag === undefined) throw new Problem('not-found', 'There is no such joint in this shutdown.');
-  const head = await headOf(db, siteId, shutdownId);
+  const { sequence: length, root } = await headOf(db, siteId, shutdownId);
+  const head: RecordHead = { sequence: length, root };
   const found = await db.query<{ sequence: number; eventId: string; event: string; rowNumbers: number[] }>(
     `SELECT e.sequence, e.event_id AS "eventId", convert_from(e.canonical, 'UTF8') AS event,
        coalesce((SELECT array_agg(r.row ORDER BY r.row) FROM event_row r
@@ -76,11 +82,13 @@ export async function jointRecord(db: Database, { siteId, shutdownId, jointId, n
   return {
     format: 'seatwell-joint-record',
     formatVersion: 1,
+    siteId,
     streamId: shutdownId,
     jointId,
     tag,
     exportedAt: now,
     head,
+    ...(await carriedSignature(signer, { siteId, streamId: shutdownId }, head)),
     events,
   };
 }

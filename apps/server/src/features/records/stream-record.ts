@@ -1,23 +1,8 @@
 import type { Database } from '../../platform/database/pool.ts';
-import { Problem } from '../../platform/errors/problem.ts';
+import { headOf } from './head-of.ts';
+import { carriedSignature, type SigningParts } from './signed-head.ts';
 
 const EVENTS_AT_ONCE = 500;
-
-export interface RecordHead {
-  readonly sequence: number;
-  /** Merkle root, hex */
-  readonly root: string;
-}
-
-/** The head of a stream now. @throws Problem `not-found` */
-export async function headOf(db: Database, siteId: string, streamId: string): Promise<RecordHead> {
-  const { rows } = await db.query<RecordHead>(
-    `SELECT sequence, encode(root, 'hex') AS root FROM stream_head WHERE site_id = $1 AND stream_id = $2`,
-    [siteId, streamId],
-  );
-  if (!rows[0]) throw new Problem('not-found', 'There is no such record.');
-  return rows[0];
-}
 
 /**
  * A whole record as lines of JSON for checking offline: the head, each event's canonical bytes with the rows that hang
@@ -25,14 +10,17 @@ export async function headOf(db: Database, siteId: string, streamId: string): Pr
  * meanwhile is beyond the head and left out.
  */
 export async function* recordLines(
-  db: Database,
+  { db, signer }: SigningParts,
   siteId: string,
   stream: { readonly streamId: string; readonly name: string },
   now: string,
 ): AsyncGenerator<string, void> {
   const { streamId, name } = stream;
-  const head = await headOf(db, siteId, streamId);
-  yield line({ format: 'seatwell-record', formatVersion: 1, streamId, name, exportedAt: now, head });
+  const { sequence, root } = await headOf(db, siteId, streamId);
+  const head = { sequence, root };
+  const signature = await carriedSignature(signer, { siteId, streamId }, head);
+  const about = { format: 'seatwell-record', formatVersion: 1, siteId, streamId, name, exportedAt: now };
+  yield line({ ...about, head, ...signature });
   for (let after = 0; after < head.sequence; after += EVENTS_AT_ONCE) {
     const upTo = Math.min(after + EVENTS_AT_ONCE, head.sequence);
     const { rows } = await db.query<{ sequence: number; eventId: string; rowCount: number; event: string }>({

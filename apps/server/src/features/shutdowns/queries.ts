@@ -1,6 +1,5 @@
-import type { ChoicesAnswer, CrewsAnswer, RecordHead, ShutdownAnswer, ShutdownsAnswer } from '@seatwell/contract';
+import type { ChoicesAnswer, CrewsAnswer, ShutdownAnswer, ShutdownsAnswer } from '@seatwell/contract';
 import { shiftAt } from '@seatwell/workflow';
-import { Problem } from '../../platform/errors/problem.ts';
 import { actionsOf } from '../reading/actions.ts';
 import { namesOf } from '../reading/names.ts';
 import { loadPlaces } from '../reading/places.ts';
@@ -45,18 +44,6 @@ export function shutdownPage({ shutdown, actor, now }: Reading): ShutdownAnswer 
       shutdownId: shutdown.shutdownId,
     }),
   };
-}
-
-/** `GET /record/head`: what somebody outside can keep, to see later that nothing before it was changed. */
-export async function recordHeadOf({ db, siteId, shutdownId }: Reading): Promise<RecordHead> {
-  const { rows } = await db.query<{ sequence: number; root: Buffer; changed_at: Date }>({
-    name: 'record-head',
-    text: 'SELECT sequence, root, changed_at FROM stream_head WHERE site_id = $1 AND stream_id = $2',
-    values: [siteId, shutdownId],
-  });
-  const head = rows[0];
-  if (!head) throw new Problem('not-found', 'This shutdown has no record.');
-  return { sequence: head.sequence, root: head.root.toString('hex'), changedAt: head.changed_at.toISOString() };
 }
 
 type Key = 'size' | 'rating' | 'gasket_family';

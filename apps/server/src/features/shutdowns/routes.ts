@@ -1,12 +1,12 @@
-import { choicesAnswer, crewsAnswer, recordHead, shutdownAnswer, shutdownsAnswer } from '@seatwell/contract';
+import { choicesAnswer, crewsAnswer, shutdownAnswer, shutdownsAnswer } from '@seatwell/contract';
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { anyoneReads, inShutdown, type ReadParts, reading, siteReading } from '../reading/reading.ts';
-import { choices, crews, recordHeadOf, shutdownPage, shutdowns } from './queries.ts';
+import { choices, crews, shutdownPage, shutdowns } from './queries.ts';
 
 const tags = ['Shutdown'];
 
-/** The shutdowns of the site; of one, its settings, its places and crews, and the head of its record. */
+/** The shutdowns of the site; of one, its settings, its places and crews. */
 export async function shutdownRoutes(instance: FastifyInstance, parts: ReadParts): Promise<void> {
   const app = instance.withTypeProvider<ZodTypeProvider>();
   const base = '/api/v1/shutdowns/:shutdownId';
@@ -29,10 +29,5 @@ export async function shutdownRoutes(instance: FastifyInstance, parts: ReadParts
     `${base}/crews`,
     { schema: { tags, params: inShutdown, response: { 200: crewsAnswer } }, config: anyoneReads },
     async (request) => crews(await reading(parts, request, request.params)),
-  );
-  app.get(
-    `${base}/record/head`,
-    { schema: { tags, params: inShutdown, response: { 200: recordHead } }, config: anyoneReads },
-    async (request) => recordHeadOf(await reading(parts, request, request.params)),
   );
 }

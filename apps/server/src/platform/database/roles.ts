@@ -51,7 +51,7 @@ export async function prepareRoles(client: pg.ClientBase): Promise<PreparedRoles
     GRANT USAGE ON SCHEMA public TO ${quoted(names.app)}, ${quoted(names.reader)};
     GRANT SELECT, INSERT, UPDATE, DELETE ON ALL TABLES IN SCHEMA public TO ${quoted(names.app)};
     GRANT USAGE ON ALL SEQUENCES IN SCHEMA public TO ${quoted(names.app)};
-    REVOKE UPDATE, DELETE, TRUNCATE ON event, event_row FROM ${quoted(names.app)};
+    REVOKE UPDATE, DELETE, TRUNCATE ON event, event_row, record_key FROM ${quoted(names.app)};
     REVOKE ALL ON _prisma_migrations FROM ${quoted(names.app)};
     GRANT SELECT ON _prisma_migrations TO ${quoted(names.app)};
     GRANT SELECT ON ALL TABLES IN SCHEMA public TO ${quoted(names.reader)};

@@ -23,6 +23,7 @@ export const ERROR_CODES = [
   'media-type-refused',
   'too-many-requests',
   'busy',
+  'head-unsigned',
   'internal',
 ] as const;
 
@@ -72,6 +73,7 @@ export const ERROR_CATALOGUE = {
     title: 'This kind of file is not accepted',
   },
   'too-many-requests': { status: 429, title: 'Too many tries' },
+  'head-unsigned': { status: 503, title: 'Heads of the record are not signed here' },
   busy: { status: 503, title: 'The server is busy' },
   internal: { status: 500, title: 'Something went wrong on our side' },
 } as const satisfies Record<ErrorCode, { status: number; title: string }>;

@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { z } from 'zod';
-import type { Database } from '../database/pool.ts';
+import type { HeadSigner } from '../record-key/head-signer.ts';
 
 const health = z.object({
   status: z.enum(['ok', 'draining', 'down']),
@@ -15,16 +15,19 @@ const health = z.object({
 const live = z.object({ status: z.literal('ok'), version: z.string() });
 
 export interface HealthParts {
-  readonly db: Database;
   readonly version: string;
   readonly warnings: readonly string[];
+  readonly signer: HeadSigner;
   /** aborted as soon as the process is to stop: it finishes what it has and should be given nothing more */
   readonly stopping?: AbortSignal;
 }
 
+/** Anybody may ask for health: which keys and files, the operator's page tells. */
+const UNSIGNED = 'Heads of the record are not signed: the page “The server” tells why, and the remedy.';
+
 /** Health without a session (ready: may be sent work; live: need not be restarted), and the OpenAPI document. */
 export async function healthRoutes(instance: FastifyInstance, parts: HealthParts): Promise<void> {
-  const { db, version, warnings, stopping } = parts;
+  const { version, warnings, signer, stopping } = parts;
   const app = instance.withTypeProvider<ZodTypeProvider>();
   app.get(
     '/api/v1/health',
@@ -32,9 +35,9 @@ export async function healthRoutes(instance: FastifyInstance, parts: HealthParts
     async (_request, reply) => {
       // As it was when the question came: one that is answered while the process stops was asked in time.
       const draining = stopping?.aborted === true;
-      const answers = await db.query('SELECT 1').then(
-        () => true,
-        () => false,
+      const [answers, signs] = await signer.signing().then(
+        ({ key }) => [true, key !== undefined] as const,
+        () => [false, true] as const,
       );
       const ready = answers && !draining;
       return reply.status(ready ? 200 : 503).send({
@@ -42,7 +45,7 @@ export async function healthRoutes(instance: FastifyInstance, parts: HealthParts
         ready,
         version,
         database: answers ? 'ok' : 'down',
-        warnings: [...warnings],
+        warnings: signs ? [...warnings] : [...warnings, UNSIGNED],
       });
     },
   );

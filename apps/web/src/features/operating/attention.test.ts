@@ -18,6 +18,7 @@ const status = (more: Partial<OperatorStatus>): OperatorStatus =>
   ({
     at: '2027-03-09T06:00:00.000Z',
     warnings: [],
+    signing: { fingerprint: '4F:1A', unsigned: null },
     upkeep: [run('backup', '2027-03-09T02:00:00.000Z'), run('verification', '2027-03-09T03:00:00.000Z')],
     jobs: { waiting: 0, running: 1, failed: 0, recent: [] },
     signIn: { sessions: 3, locked: [], addresses: [] },
@@ -45,15 +46,16 @@ describe('a server needs its administrator', () => {
     expect(whats({ upkeep })).toEqual(['verification-failed']);
   });
 
-  it('for warnings of the start, failed jobs and locked accounts', () => {
+  it('for warnings of the start, unsigned heads, failed jobs and locked accounts', () => {
     const person = { personId: 'p', name: 'Theo' };
     const locked = [{ accountId: 'a', person, email: 'theo@plant.example', lockedUntil: '2027-03-09T06:10:00.000Z' }];
     expect(
       whats({
         warnings: ['One role does everything.'],
+        signing: { fingerprint: null, unsigned: 'No key is named.' },
         jobs: { waiting: 0, running: 0, failed: 1, recent: [] },
         signIn: { sessions: 1, locked, addresses: [] },
       }),
-    ).toEqual(['warning', 'failed-jobs', 'locked-shown']);
+    ).toEqual(['warning', 'unsigned', 'failed-jobs', 'locked-shown']);
   });
 });

@@ -6,7 +6,7 @@ const MINUTE_MS = 60_000;
 
 /** Something that an administrator should look at. */
 export type Attention =
-  | { readonly what: 'warning'; readonly detail: string }
+  | { readonly what: 'warning' | 'unsigned'; readonly detail: string }
   | { readonly what: 'backup-missing' | 'verification-missing' }
   | { readonly what: 'backup-failed' | 'verification-failed'; readonly run: UpkeepRun }
   | { readonly what: 'backup-old' | 'verification-old'; readonly minutes: number }
@@ -25,11 +25,12 @@ function nightly(
 
 /** Everything of a status that needs somebody, the most urgent first. */
 export function attentionOf(status: OperatorStatus): readonly Attention[] {
-  const { warnings, jobs, signIn } = status;
+  const { warnings, signing, jobs, signIn } = status;
   const all: (Attention | undefined)[] = [
     nightly(status, 'verification'),
     nightly(status, 'backup'),
     ...warnings.map((detail) => ({ what: 'warning', detail }) as const),
+    signing.unsigned === null ? undefined : { what: 'unsigned', detail: signing.unsigned },
     jobs.failed > 0 ? { what: 'failed-jobs', count: jobs.failed } : undefined,
     signIn.locked.length > 0 ? { what: 'locked-shown', count: signIn.locked.length } : undefined,
   ];

@@ -37,7 +37,7 @@ export function OperatingPage() {
         ))}
         <Facts status={status} />
         <UpkeepBlock runs={status.upkeep} />
-        <StreamsBlock streams={status.streams} />
+        <StreamsBlock streams={status.streams} signing={status.signing} />
         <JobsBlock jobs={status.jobs} />
         <SignInBlock signIn={status.signIn} />
         <PeopleKeptBlock retention={status.retention} leavers={status.leavers} />
@@ -51,8 +51,9 @@ function AttentionNotice({ attention }: { attention: Attention }) {
   const format = useFormat();
   switch (attention.what) {
     case 'warning':
+    case 'unsigned':
       return (
-        <Notice kind="attention" title={text('warning')}>
+        <Notice kind="attention" title={text(attention.what)}>
           <p>{attention.detail}</p>
         </Notice>
       );

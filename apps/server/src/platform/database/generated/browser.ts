@@ -33,6 +33,11 @@ export type Shutdown = Prisma.ShutdownModel
  */
 export type StreamHead = Prisma.StreamHeadModel
 /**
+ * Model RecordKey
+ * Public keys that signed heads of this database's record, in the order of their time; the last one signs.
+ */
+export type RecordKey = Prisma.RecordKeyModel
+/**
  * Model Event
  * 
  */

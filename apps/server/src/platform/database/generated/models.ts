@@ -11,6 +11,7 @@
 export type * from './models/Site.ts'
 export type * from './models/Shutdown.ts'
 export type * from './models/StreamHead.ts'
+export type * from './models/RecordKey.ts'
 export type * from './models/Event.ts'
 export type * from './models/EventRow.ts'
 export type * from './models/Area.ts'

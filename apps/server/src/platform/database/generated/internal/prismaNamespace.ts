@@ -400,6 +400,7 @@ export const ModelName = {
   Site: 'Site',
   Shutdown: 'Shutdown',
   StreamHead: 'StreamHead',
+  RecordKey: 'RecordKey',
   Event: 'Event',
   EventRow: 'EventRow',
   Area: 'Area',
@@ -448,7 +449,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "site" | "shutdown" | "streamHead" | "event" | "eventRow" | "area" | "system" | "crew" | "jointPlace" | "joint" | "make" | "makePack" | "testPack" | "permit" | "talk" | "punchItem" | "item" | "blind" | "rollup" | "person" | "account" | "session" | "signInAddress" | "roleGrant" | "qualification" | "tool" | "calibration" | "procedureRevision" | "targetTable" | "sourcedData" | "storedFile" | "job" | "importDraft" | "importRow" | "importMapping" | "upkeep"
+    modelProps: "site" | "shutdown" | "streamHead" | "recordKey" | "event" | "eventRow" | "area" | "system" | "crew" | "jointPlace" | "joint" | "make" | "makePack" | "testPack" | "permit" | "talk" | "punchItem" | "item" | "blind" | "rollup" | "person" | "account" | "session" | "signInAddress" | "roleGrant" | "qualification" | "tool" | "calibration" | "procedureRevision" | "targetTable" | "sourcedData" | "storedFile" | "job" | "importDraft" | "importRow" | "importMapping" | "upkeep"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -671,6 +672,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.StreamHeadCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.StreamHeadCountAggregateOutputType> | number
+        }
+      }
+    }
+    RecordKey: {
+      payload: Prisma.$RecordKeyPayload<ExtArgs>
+      fields: Prisma.RecordKeyFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.RecordKeyFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RecordKeyPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.RecordKeyFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RecordKeyPayload>
+        }
+        findFirst: {
+          args: Prisma.RecordKeyFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RecordKeyPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.RecordKeyFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RecordKeyPayload>
+        }
+        findMany: {
+          args: Prisma.RecordKeyFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RecordKeyPayload>[]
+        }
+        create: {
+          args: Prisma.RecordKeyCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RecordKeyPayload>
+        }
+        createMany: {
+          args: Prisma.RecordKeyCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.RecordKeyCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RecordKeyPayload>[]
+        }
+        delete: {
+          args: Prisma.RecordKeyDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RecordKeyPayload>
+        }
+        update: {
+          args: Prisma.RecordKeyUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RecordKeyPayload>
+        }
+        deleteMany: {
+          args: Prisma.RecordKeyDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.RecordKeyUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.RecordKeyUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RecordKeyPayload>[]
+        }
+        upsert: {
+          args: Prisma.RecordKeyUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RecordKeyPayload>
+        }
+        aggregate: {
+          args: Prisma.RecordKeyAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateRecordKey>
+        }
+        groupBy: {
+          args: Prisma.RecordKeyGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.RecordKeyGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.RecordKeyCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.RecordKeyCountAggregateOutputType> | number
         }
       }
     }
@@ -3198,6 +3273,16 @@ export const StreamHeadScalarFieldEnum = {
 export type StreamHeadScalarFieldEnum = (typeof StreamHeadScalarFieldEnum)[keyof typeof StreamHeadScalarFieldEnum]
 
 
+export const RecordKeyScalarFieldEnum = {
+  number: 'number',
+  fingerprint: 'fingerprint',
+  publicKey: 'publicKey',
+  since: 'since'
+} as const
+
+export type RecordKeyScalarFieldEnum = (typeof RecordKeyScalarFieldEnum)[keyof typeof RecordKeyScalarFieldEnum]
+
+
 export const EventScalarFieldEnum = {
   siteId: 'siteId',
   streamId: 'streamId',
@@ -4053,6 +4138,7 @@ export type GlobalOmitConfig = {
   site?: Prisma.SiteOmit
   shutdown?: Prisma.ShutdownOmit
   streamHead?: Prisma.StreamHeadOmit
+  recordKey?: Prisma.RecordKeyOmit
   event?: Prisma.EventOmit
   eventRow?: Prisma.EventRowOmit
   area?: Prisma.AreaOmit

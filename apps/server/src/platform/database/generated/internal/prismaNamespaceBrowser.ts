@@ -54,6 +54,7 @@ export const ModelName = {
   Site: 'Site',
   Shutdown: 'Shutdown',
   StreamHead: 'StreamHead',
+  RecordKey: 'RecordKey',
   Event: 'Event',
   EventRow: 'EventRow',
   Area: 'Area',
@@ -146,6 +147,16 @@ export const StreamHeadScalarFieldEnum = {
 } as const
 
 export type StreamHeadScalarFieldEnum = (typeof StreamHeadScalarFieldEnum)[keyof typeof StreamHeadScalarFieldEnum]
+
+
+export const RecordKeyScalarFieldEnum = {
+  number: 'number',
+  fingerprint: 'fingerprint',
+  publicKey: 'publicKey',
+  since: 'since'
+} as const
+
+export type RecordKeyScalarFieldEnum = (typeof RecordKeyScalarFieldEnum)[keyof typeof RecordKeyScalarFieldEnum]
 
 
 export const EventScalarFieldEnum = {
