@@ -97,4 +97,29 @@ export const EQUIVALENT = [
     numbers: ['500'],
     why: 'between sizes: the next DN is 600',
   },
+  {
+    file: 'simulation/advice.ts',
+    code: 'export function usualChoices(boltCount: number, toolsAtOnce = 1): readonly PatternChoice[] {',
+    why: 'a whole number of tools',
+  },
+  {
+    file: 'simulation/check-joint.ts',
+    code: 'limit: boltCount < 4 ? 4 : MOST_BOLTS,',
+    why: 'whole numbers of bolts; the limit that is told is tested at both ends',
+  },
+  {
+    file: 'simulation/computed-loads.ts',
+    code: 'const { joint, target_N, cap_N, division_N, setValues = 4, limit_percent = USUAL_LIMIT_PERCENT } = request;',
+    why: 'a whole number of set values',
+  },
+  {
+    file: 'simulation/computed-pass.ts',
+    code: 'const CORRECTIONS = 4;',
+    why: 'count of corrections, whole',
+  },
+  {
+    file: 'simulation/computed-pass.ts',
+    code: 'if (error < 1e-3 * level_N) break;',
+    why: 'tolerance of an iteration; the plan is simulated again as rounded',
+  },
 ];

@@ -1,5 +1,5 @@
 import type { JointPage, MakeAnswer } from '@seatwell/contract';
-import { type CentreLine, type MakeState, passCountOf } from '@seatwell/workflow';
+import { type CentreLine, computedPasses, type MakeState, passCountOf } from '@seatwell/workflow';
 import { useMemo } from 'react';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -48,7 +48,7 @@ export function JointPlan({ page, make, state }: Props) {
         stage: trade.word('stage', make.stage),
         numbering: text(`numbered-${numbered}`),
       })}
-      centre={centreOf(make, format, text, joint.tag)}
+      centre={centreOf(make, state, format, text, joint.tag)}
       viewedFrom={
         viewedFrom === null
           ? text('viewed-unknown')
@@ -60,6 +60,7 @@ export function JointPlan({ page, make, state }: Props) {
 
 function centreOf(
   make: MakeAnswer,
+  state: MakeState | undefined,
   format: ReturnType<typeof useFormat>,
   text: ReturnType<typeof useText<'joint'>>,
   tag: string,
@@ -73,8 +74,10 @@ function centreOf(
     : restart.finalRound
       ? text('final-round')
       : text('pass-of', { pass: format.count(restart.pass), of: format.count(restart.passCount) });
-  return [
-    { text: format.quantity('torque', torque_Nm), size: 0.085, weight: 700 },
-    { text: which, size: 0.045, tone: 'soft' },
-  ];
+  // A pass with computed loads has several values, and none of them is the procedure's share of the target.
+  const computed = restart && !restart.finalRound && state ? computedPasses(state)?.[restart.pass - 1] : undefined;
+  const values = computed
+    ? computed.setValues_Nm.map((value) => ({ text: format.quantity('torque', value), size: 0.055, weight: 700 }))
+    : [{ text: format.quantity('torque', torque_Nm), size: 0.085, weight: 700 }];
+  return [...values, { text: which, size: 0.045, tone: 'soft' }];
 }
