@@ -67,16 +67,14 @@ function assumed(approved: TargetEvidence, texts: SheetTexts): string {
   });
 }
 
-/** Limits that the window does not hold, with what is missing; empty where it holds all. */
+/** Limits that the window does not hold, and each thing that is missing once; empty where it holds all. */
 function uncheckedLine({ notChecked = [] }: TargetEvidence, { targetLimits }: SheetTexts): string {
-  return notChecked
-    .map(({ limit, missing }) =>
-      fill(targetLimits.item, {
-        limit: targetLimits.unchecked[limit],
-        missing: missing.map((each) => targetLimits.missing[each]).join(', '),
-      }),
-    )
-    .join(' · ');
+  if (notChecked.length === 0) return '';
+  const missing = new Set(notChecked.flatMap((each) => each.missing));
+  return fill(targetLimits.item, {
+    limit: notChecked.map(({ limit }) => targetLimits.unchecked[limit]).join(' · '),
+    missing: [...missing].map((each) => targetLimits.missing[each]).join(' · '),
+  });
 }
 
 /** Target and limits; nothing of it where the set values are withheld. */

@@ -16,6 +16,16 @@ describe('what a sheet says of the limits of its target', () => {
     );
     expect(rows.get('Not checked')).toBe('flange rotation (missing: rotation that the gasket bears (gasket data))');
     expect(rowsOf(targetOf(400)).has('Not checked')).toBe(false);
+    const two = rowsOf(
+      targetOf(400, {
+        notChecked: [
+          { limit: 'flange-strength', missing: ['flange-strength-data'] },
+          { limit: 'flange-rotation', missing: ['gasket-rotation-limit', 'flange-strength-data'] },
+        ],
+      }),
+    ).get('Not checked');
+    expect(two).toMatch(/^flange strength · flange rotation \(missing: /);
+    expect(two?.match(/allowable stresses/g)).toHaveLength(1);
   });
 
   test('names coating and washers beside grade and condition, where the procedure does', () => {
