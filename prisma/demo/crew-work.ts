@@ -1,5 +1,5 @@
 import { tighteningSequence } from '@seatwell/calc';
-import type { JointState, MakeState } from '@seatwell/workflow';
+import { computedPasses, type JointState, type MakeState, passCountOf } from '@seatwell/workflow';
 import type { Engineering } from './engineering.ts';
 import type { DemoJoint, DemoMake } from './joints.ts';
 import type { Cast, Toolbox } from './people-and-tools.ts';
@@ -138,7 +138,10 @@ export function scheduleFacesAndNipUp(
 
 /** The tools that fit a make: a wrench whose 20 to 100 % holds every pass, or the hydraulic set. */
 function toolsFor(tools: Toolbox, make: MakeState): { toolId: string; pumpId: string | null; gaugeId: string | null } {
-  const passes = make.target?.passes.map((pass) => pass.torque_Nm ?? 0) ?? [];
+  const byProcedure = make.target?.passes.map((pass) => pass.torque_Nm ?? 0) ?? [];
+  const computed = computedPasses(make)?.flatMap(({ setValues_Nm }) => setValues_Nm);
+  // The final round goes at the target, whatever the passes were set to.
+  const passes = computed ? [...computed, ...byProcedure.slice(-1)] : byProcedure;
   const least = Math.min(...passes);
   const most = Math.max(...passes);
   if (make.procedure?.method !== 'hydraulic-wrench') {
@@ -153,12 +156,18 @@ function toolsFor(tools: Toolbox, make: MakeState): { toolId: string; pumpId: st
 
 /** The modified cross pattern of the demo begins with four bolts, then four more, then the rest. */
 function boltsOfPass(joint: DemoJoint, make: MakeState, pass: number): number {
+  const computed = computedPasses(make)?.[pass - 1];
+  if (computed) return computed.steps.length;
   const pattern =
     make.procedure?.code === 'BP-02' ? 'modified-legacy' : make.procedure?.code === 'BP-04' ? 'circular' : 'legacy';
   const passPercents = make.target?.passes.map((each) => each.percent) ?? [];
   const { passes } = tighteningSequence({ boltCount: joint.bolts, pattern, passPercents, numbering: 'clockwise' });
   return new Set(passes[pass - 1]?.steps.flat()).size;
 }
+
+/** What the tool is set to in a pass: the last of its set values where they were computed. */
+const torqueOfPass = (make: MakeState, pass: number): number =>
+  computedPasses(make)?.[pass - 1]?.setValues_Nm.at(-1) ?? make.target?.passes[pass - 1]?.torque_Nm ?? 0;
 
 const settingOf = (torque_Nm: number) => {
   const rounded = Math.round(torque_Nm);
@@ -189,13 +198,15 @@ export function scheduleTightening(
     const interrupted = stop?.pass === pass;
     timetable.put(to, async () => {
       const { make: now } = await makeOf(story, joint, make);
+      // Computed loads come out in fewer passes than the day was planned with.
+      if (pass > passCountOf(now)) return;
       await story.tell(
         joint.crew.technician,
         'pass-recorded',
         joint.jointId,
         {
           pass,
-          set: settingOf(now.target?.passes[pass - 1]?.torque_Nm ?? 0),
+          set: settingOf(torqueOfPass(now, pass)),
           tools: toolsFor(tools, now),
           startedAt: from.toISOString(),
           endedAt: to.toISOString(),

@@ -14,6 +14,8 @@ export interface DemoMake {
 export interface DemoJoint {
   readonly jointId: string;
   readonly tag: string;
+  /** place in the register, from 1; the end of its tag */
+  readonly number: number;
   readonly kind: JointKind;
   readonly criticality: Criticality;
   readonly system: (typeof SYSTEMS)[number];
@@ -253,6 +255,7 @@ function imagineJoint(story: Recorder, crews: readonly Crew[], places: Places, i
   return {
     jointId: story.id(),
     tag,
+    number: index + 1,
     kind,
     criticality,
     system,

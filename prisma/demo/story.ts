@@ -31,6 +31,15 @@ export function procedureOf(joint: DemoJoint): 'BP-01' | 'BP-02' | 'BP-03' | 'BP
   return joint.system.code === '40-01' ? 'BP-03' : 'BP-01';
 }
 
+/**
+ * Every eleventh joint where they gain is tightened by computed loads: pairs of twelve bolts and more on spiral-wound
+ * gaskets. One of them is left part tight, so that a visitor sees its set values where a crew goes on.
+ */
+function takesComputedLoads(joint: DemoJoint): boolean {
+  const plain = joint.kind === 'flange-pair' && joint.makes.length === 1 && joint.family.gasket === 'spiral-wound';
+  return plain && joint.bolts >= 12 && joint.system.code !== '40-01' && joint.number % 11 === 0;
+}
+
 const passCountOf = (joint: DemoJoint): number => (procedureOf(joint) === 'BP-04' ? 2 : 3);
 
 async function listPlaces({ story, cast }: Stage, start: Date): Promise<Places> {
@@ -190,6 +199,7 @@ function targetOf(
     boltStress_MPa: null,
     acceptedShortfall:
       'Demo: the spread of the wrench leaves the window; accepted by the joint engineer for this service.',
+    tightening: takesComputedLoads(joint) ? { way: 'computed-loads', toolDivision_Nm: 5, setValues: 3 } : null,
   };
 }
 

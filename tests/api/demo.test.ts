@@ -73,6 +73,19 @@ describe('the demo', () => {
     expect(await count('joint WHERE make_count = 2')).toBeGreaterThan(5);
   });
 
+  it('has joints with computed loads: to be tightened, left in the middle of a pass by their crew, and tight', async () => {
+    const { rows } = await db.query<{ stage: string; passes: number; recorded: number }>(
+      `SELECT stage, jsonb_array_length(make #> '{target,tightening,passes}') AS passes,
+         jsonb_array_length(make -> 'passes') AS recorded
+       FROM joint, jsonb_array_elements(state -> 'makes') AS make
+       WHERE make #>> '{target,tightening,way}' = 'computed-loads'`,
+    );
+    const stages = new Set(rows.map(({ stage }) => stage));
+    expect(rows.length).toBeGreaterThanOrEqual(10);
+    for (const stage of ['released', 'open', 'part-tight', 'checked']) expect(stages).toContain(stage);
+    for (const { stage, passes, recorded } of rows) if (stage === 'checked') expect(recorded).toBe(passes);
+  });
+
   it('has an account for every role', () => {
     const roles = new Set(accounts.map((account) => account.role));
     for (const role of [
