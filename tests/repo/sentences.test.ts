@@ -6,7 +6,9 @@ import { sentencesIn } from './support/sentences-in-source.ts';
 const PLACE = /\{\{\w*\}\}/g;
 const plain = (sentence: string) =>
   sentence.replaceAll(PLACE, '{{}}').replaceAll(/(\{\{\}\}[ ]?)+/g, (run) => (run.endsWith(' ') ? '{{}} ' : '{{}}'));
-const placesIn = (sentence: string) => [...new Set(sentence.match(PLACE) ?? [])].sort();
+// The action stands on the button beside the reason, in the language; its name in the record is English.
+const placesIn = (sentence: string) =>
+  [...new Set(sentence.match(PLACE) ?? [])].filter((place) => place !== '{{action}}').sort();
 
 /** Keys of a code: `code`, `code/2` and so on. */
 const sentencesOf = (english: Sentences, code: string) =>

@@ -68,7 +68,7 @@ export function useSaid(
         if (name === 'family' || name === 'role') return word(name, value);
         if (name === 'roles')
           return value
-            .split(', ')
+            .split(/, | or /)
             .map((role) => word('role', role))
             .join(', ');
         if (LIMITS.includes(name)) return limitName(value);
