@@ -179,8 +179,16 @@ export const importPreview = z.object({
 export type ImportPreview = z.infer<typeof importPreview>;
 
 /** `GET /imports/:importId` */
-export const importState = importDraft.extend({ preview: importPreview.nullable() });
+export const importState = importDraft.extend({
+  preview: importPreview.nullable(),
+  /** the job that reads the file with other choices just now, where the caller has started one */
+  readingJobId: id.nullable(),
+});
 export type ImportState = z.infer<typeof importState>;
+
+/** The answer of `POST /imports/:importId/readings`: the job whose end the preview waits for. */
+export const importReading = z.object({ jobId: id });
+export type ImportReading = z.infer<typeof importReading>;
 
 export const importProblemsPage = z.object({ rows: z.array(importProblem), next: z.string().nullable() });
 export const importRowsPage = z.object({ rows: z.array(importRow), next: z.string().nullable() });

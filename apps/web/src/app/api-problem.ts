@@ -50,7 +50,14 @@ const typePrefix = 'urn:seatwell:problem:';
 
 /** Reads a refusal; what is no problem+json (a proxy's page) is shown with its status. */
 export async function problemOf(response: Response): Promise<ApiProblem> {
-  const body: unknown = await response.json().catch(() => null);
+  return problemIn(await response.json().catch(() => null), response);
+}
+
+/** A refusal as it stands in a body: an answer of its own, or what a job ended with. */
+export function problemIn(
+  body: unknown,
+  response: { readonly status: number; readonly statusText: string },
+): ApiProblem {
   const read = typeof body === 'object' && body !== null ? (body as Record<string, unknown>) : {};
   const type = typeof read.type === 'string' ? read.type : '';
   return new ApiProblem({

@@ -1,4 +1,4 @@
-import type { ImportChoices, ImportOutcome, ImportPreview } from '@seatwell/contract';
+import type { ImportChoices, ImportPreview } from '@seatwell/contract';
 import {
   type ColumnMapping,
   type ColumnReading,
@@ -7,21 +7,18 @@ import {
   findHeaderRow,
   guessColumns,
   headerRowAt,
-  type JointState,
   plainText,
   type SheetRow,
 } from '@seatwell/workflow';
 import { uuidv7 } from 'uuidv7';
-import { copyInto, copyLines } from '../../platform/database/copy-rows.ts';
-import { type Database, inTransaction, type Transaction } from '../../platform/database/pool.ts';
+import { type Database, inTransaction } from '../../platform/database/pool.ts';
 import { Problem } from '../../platform/errors/problem.ts';
 import { checkedMapping, rememberChoices, rememberedChoices, withLastAnswers } from './choice-memory.ts';
-import { type Draft, loadDraft, type StoredPreview, storePreview } from './drafts.ts';
+import { loadDraft, type StoredPreview, storePreview } from './drafts.ts';
 import { NamedThings } from './named-things.ts';
-import { type PlannedRow, planRow, shownValues } from './plan-row.ts';
-import { type ReadRow, readRows } from './read-rows.ts';
+import { knownJoints, planAll } from './plan-all.ts';
+import { readRows } from './read-rows.ts';
 import { sheetOfDraft } from './sheet-of-draft.ts';
-import { inSlices, ROWS_IN_A_SLICE } from './slices.ts';
 
 const TOP_ROWS = 30;
 const SAMPLES = 4;
@@ -60,131 +57,6 @@ const understood = (column: ColumnReading | undefined): string | null => {
   return [unit, sizeSystem, ratingSystem, dateOrder, decimal].filter(Boolean).join(' ') || null;
 };
 
-interface KnownJoint {
-  readonly jointId: string;
-  readonly tag: string;
-}
-
-async function knownJoints(tx: Transaction, siteId: string, shutdownId: string): Promise<Map<string, KnownJoint>> {
-  const { rows } = await tx.query<KnownJoint>(
-    'SELECT joint_id AS "jointId", tag FROM joint WHERE site_id = $1 AND shutdown_id = $2 ORDER BY joint_id DESC',
-    [siteId, shutdownId],
-  );
-  return new Map(rows.map((row) => [comparableTag(row.tag), row]));
-}
-
-/** States of a slice's joints, and places that other shutdowns have given its tags. */
-async function knownOfSlice(
-  tx: Transaction,
-  draft: Draft,
-  siteId: string,
-  slice: readonly ReadRow[],
-  joints: ReadonlyMap<string, KnownJoint>,
-) {
-  const tags = slice.flatMap(({ reading }) => (reading.values.tag === undefined ? [] : [reading.values.tag]));
-  const ids = tags.flatMap((tag) => joints.get(comparableTag(tag))?.jointId ?? []);
-  const states = await tx.query<{ joint_id: string; state: JointState }>({
-    name: 'import-states',
-    text: 'SELECT joint_id, state FROM joint WHERE site_id = $1 AND shutdown_id = $2 AND joint_id = ANY($3::uuid[])',
-    values: [siteId, draft.shutdownId, ids],
-  });
-  const places = await tx.query<{ tag: string; place_id: string }>({
-    name: 'import-places',
-    text: `SELECT tag, (array_agg(place_id ORDER BY place_id))[1] AS place_id FROM joint_place
-           WHERE site_id = $1 AND tag = ANY($2) GROUP BY tag HAVING count(*) = 1`,
-    values: [siteId, tags],
-  });
-  return {
-    states: new Map(states.rows.map((row) => [row.joint_id, row.state])),
-    places: new Map(places.rows.map((row) => [row.tag, row.place_id])),
-  };
-}
-
-const ROW_COLUMNS = [
-  'site_id',
-  'import_id',
-  'row_number',
-  'outcome',
-  'tag',
-  'joint_id',
-  'version',
-  'problems',
-  'shown',
-  'plan',
-];
-
-async function insertRows(
-  tx: Transaction,
-  siteId: string,
-  importId: string,
-  rows: readonly { readonly read: ReadRow; readonly planned: PlannedRow }[],
-): Promise<void> {
-  const lines = copyLines(
-    ROW_COLUMNS,
-    rows.map(({ read, planned }) => ({
-      site_id: siteId,
-      import_id: importId,
-      row_number: read.reading.rowNumber,
-      outcome: planned.outcome,
-      tag: read.reading.values.tag ?? '',
-      joint_id: planned.jointId,
-      version: planned.version,
-      problems: planned.problems.length,
-      shown: {
-        values: shownValues(read.reading.values),
-        filled: read.reading.filled,
-        stage: planned.stage,
-        differences: planned.differences,
-        problems: planned.problems,
-      },
-      plan: planned.plan,
-    })),
-  );
-  await copyInto(tx, 'import_row', ROW_COLUMNS, lines);
-}
-
-interface Tally {
-  readonly counts: ImportPreview['counts'];
-  assigned: number;
-}
-
-async function planAll(
-  tx: Transaction,
-  siteId: string,
-  draft: Draft,
-  rows: readonly ReadRow[],
-  joints: ReadonlyMap<string, KnownJoint>,
-  things: NamedThings,
-): Promise<Tally> {
-  const tally: Tally = { counts: { rows: rows.length, new: 0, changed: 0, same: 0, error: 0, noted: 0 }, assigned: 0 };
-  for await (const slice of inSlices(rows, ROWS_IN_A_SLICE)) {
-    const known = await knownOfSlice(tx, draft, siteId, slice, joints);
-    const planned = slice.map((read) => {
-      const { values } = read.reading;
-      const place = things.place(values);
-      const tag = values.tag ?? '';
-      const found = joints.get(comparableTag(tag));
-      const row = planRow({
-        reading: read.reading,
-        problems: read.problems,
-        placed: place,
-        joint: found ? (known.states.get(found.jointId) ?? null) : null,
-        placeId: known.places.get(tag),
-        fileName: draft.fileName,
-        nameOf: (id) => things.nameOf(id),
-      });
-      if (row.outcome === 'new') things.use(values);
-      else if (row.outcome === 'changed') things.use(values, ['areas', 'systems', 'crews']);
-      tally.counts[row.outcome satisfies ImportOutcome] += 1;
-      if (row.outcome !== 'error' && row.problems.length > 0) tally.counts.noted += 1;
-      if (row.plan?.assigned) tally.assigned += 1;
-      return { read, planned: row };
-    });
-    await insertRows(tx, siteId, draft.importId, planned);
-  }
-  return tally;
-}
-
 /** What stands against confirming, apart from rows in error, which can be left out. */
 function stopsOf(mapping: ColumnMapping, counts: ImportPreview['counts'], named: ImportPreview['named']) {
   const stops: ImportPreview['stops'] = [];
@@ -212,6 +84,7 @@ function stopsOf(mapping: ColumnMapping, counts: ImportPreview['counts'], named:
 /**
  * Reads the draft's sheet with these choices and plans every row against the register as it is now. Rows and
  * plan are kept, so that pages come from them and confirming does what was shown. The register is not touched.
+ * @param progress told now and then how many of how many rows are done; what it throws ends the reading
  * @throws Problem `file-refused`, `bad-input`
  */
 export async function previewImport(
@@ -220,6 +93,7 @@ export async function previewImport(
   shutdownId: string,
   importId: string,
   chosen: ImportChoices,
+  progress: (done: number, total: number) => Promise<void> = async () => {},
 ): Promise<ImportPreview> {
   const outside = await loadDraft(db, siteId, shutdownId, importId);
   const sheet = await sheetOfDraft(db, siteId, outside, chosen.sheet);
@@ -246,10 +120,23 @@ export async function previewImport(
       await rememberChoices(tx, siteId, header.headers, { mapping, answers });
 
     const joints = await knownJoints(tx, siteId, shutdownId);
-    const read = await readRows(header.rows, header.headers, mapping, chosen, (tag) => joints.has(comparableTag(tag)));
+    // Half of the work is reading the rows, the other half is planning and keeping them.
+    const all = header.rows.length;
+    const isKnown = (tag: string) => joints.has(comparableTag(tag));
+    const read = await readRows(header.rows, header.headers, mapping, chosen, isKnown, (rows) =>
+      progress(Math.floor(rows / 2), all),
+    );
     const things = await NamedThings.load(tx, siteId, shutdownId, chosen);
     await tx.query('DELETE FROM import_row WHERE site_id = $1 AND import_id = $2', [siteId, importId]);
-    const { counts, assigned } = await planAll(tx, siteId, draft, read.rows, joints, things);
+    const { counts, assigned } = await planAll({
+      tx,
+      siteId,
+      draft,
+      rows: read.rows,
+      joints,
+      things,
+      progress: (rows) => progress(Math.floor((all + rows) / 2), all),
+    });
 
     const named = things.named();
     const fieldAt = new Map(Object.entries(mapping).map(([field, column]) => [column, field]));

@@ -85,6 +85,7 @@ export async function readRows(
   mapping: ColumnMapping,
   choices: ImportChoices,
   isKnown: (tag: string) => boolean,
+  progress: (rows: number) => Promise<void>,
 ): Promise<ReadRows> {
   const reader = registerReader({
     rows: sheetRows,
@@ -94,6 +95,7 @@ export async function readRows(
     lookupFlange,
   });
   const readings: RowReading[] = [];
+  let done = 0;
   for await (const slice of inSlices(sheetRows)) {
     for (const row of slice) {
       if (isEmptyRow(row)) continue;
@@ -101,6 +103,8 @@ export async function readRows(
       const tag = reading.values.tag;
       readings.push(withCriticality(reading, choices, mapping, tag !== undefined && isKnown(tag)));
     }
+    done += slice.length;
+    await progress(done);
   }
   const twice = new Map(
     duplicateTags(readings).map(({ tag, rowNumbers }) => [comparableTag(tag), { tag, rowNumbers }] as const),

@@ -6,6 +6,7 @@ import {
   importOutcome,
   importPreview,
   importProblemsPage,
+  importReading,
   importRowsPage,
   importStarted,
   importState,
@@ -21,6 +22,7 @@ import { startImport } from './confirm.ts';
 import { createDraft, loadDraft } from './drafts.ts';
 import { previewImport } from './preview.ts';
 import { previewProblems, previewRows } from './preview-pages.ts';
+import { giveUpReading, readingUnderWay, startReading } from './reading-job.ts';
 import { sampleRegisterCsv } from './sample-register.ts';
 import { uploadedFile } from './uploaded-file.ts';
 
@@ -77,7 +79,11 @@ export async function importRoutes(instance: FastifyInstance, parts: RecordingPa
       const { shutdownId, importId } = request.params;
       const actor = await actorIn(request, shutdownId);
       const draft = await loadDraft(db, actor.siteId, shutdownId, importId);
-      return { ...draft.choices.list, preview: draft.preview?.shown ?? null };
+      return {
+        ...draft.choices.list,
+        preview: draft.preview?.shown ?? null,
+        readingJobId: await readingUnderWay(db, actor, importId),
+      };
     },
   );
 
@@ -97,6 +103,40 @@ export async function importRoutes(instance: FastifyInstance, parts: RecordingPa
       const { shutdownId, importId } = request.params;
       const actor = await actorIn(request, shutdownId);
       return previewImport(db, actor.siteId, shutdownId, importId, request.body);
+    },
+  );
+
+  app.post(
+    '/api/v1/shutdowns/:shutdownId/imports/:importId/readings',
+    {
+      schema: {
+        tags,
+        summary: 'the same as the choices, for a long file: answers the job, whose end brings the preview',
+        params: ofImport,
+        body: importChoices,
+        response: { 200: importReading },
+      },
+      config,
+    },
+    async (request) => {
+      const { shutdownId, importId } = request.params;
+      const actor = await actorIn(request, shutdownId);
+      return startReading(db, actor, shutdownId, importId, request.body);
+    },
+  );
+
+  app.delete(
+    '/api/v1/shutdowns/:shutdownId/imports/:importId/readings',
+    {
+      schema: { tags, summary: 'give up the reading under way; the preview before it stays', params: ofImport },
+      config,
+    },
+    async (request, reply) => {
+      const { shutdownId, importId } = request.params;
+      const actor = await actorIn(request, shutdownId);
+      await loadDraft(db, actor.siteId, shutdownId, importId);
+      await giveUpReading(db, actor.siteId, importId);
+      return reply.status(204).send();
     },
   );
 

@@ -9,6 +9,7 @@ export interface JobRun {
   readonly siteId: string;
   readonly jobId: string;
   readonly input: unknown;
+  /** @throws when the job was taken away meanwhile: what it does is wanted no more */
   readonly progress: (done: number, total?: number) => Promise<void>;
 }
 
@@ -60,12 +61,11 @@ async function work(db: Database, kind: string, perform: JobWork, { siteId, jobI
   const job = rows[0];
   if (!job) return;
   const progress = async (done: number, total?: number) => {
-    await db.query('UPDATE job SET done = $3, total = coalesce($4, total) WHERE site_id = $1 AND job_id = $2', [
-      siteId,
-      jobId,
-      done,
-      total ?? null,
-    ]);
+    const { rowCount } = await db.query(
+      'UPDATE job SET done = $3, total = coalesce($4, total) WHERE site_id = $1 AND job_id = $2',
+      [siteId, jobId, done, total ?? null],
+    );
+    if (rowCount === 0) throw new Error('The job was given up.');
   };
   try {
     const result = await perform({ siteId, jobId, input: job.input, progress });

@@ -1,5 +1,5 @@
-import type { ImportDraft } from '@seatwell/contract';
-import { useEffect, useRef, useState } from 'react';
+import type { ImportState } from '@seatwell/contract';
+import { useEffect, useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { ErrorNotice } from '../../app/error-notice.tsx';
 import { useShutdownId } from '../../app/use-shutdown.ts';
@@ -10,30 +10,37 @@ import { PageHeader } from '../../ui/page-header.tsx';
 import { RadioCards } from '../../ui/radio-cards.tsx';
 import { StickyActionBar } from '../../ui/sticky-action-bar.tsx';
 import styles from './import.module.css';
-import { usePreview } from './use-import.ts';
+import { ReadingProgress } from './reading-progress.tsx';
+import { useReading } from './use-reading.ts';
 
 /** Which sheet holds the register; asked only where there is more than one. */
-export function ChooseSheet({ draft }: { draft: ImportDraft }) {
+export function ChooseSheet({ draft }: { draft: ImportState }) {
   const text = useText('import');
   const shutdownId = useShutdownId();
-  const preview = usePreview(draft.importId);
+  const reading = useReading(draft);
   const only = draft.sheets.length === 1 ? draft.sheets[0] : undefined;
   const [sheet, setSheet] = useState(only?.name ?? '');
-  const begun = useRef(false);
-  const { mutate } = preview;
+  const [begun, setBegun] = useState(false);
+  const { read, underWay } = reading;
   useEffect(() => {
-    if (!only || begun.current) return;
-    begun.current = true;
-    mutate({ sheet: only.name });
-  }, [only, mutate]);
+    if (!only || begun) return;
+    setBegun(true);
+    if (!underWay) read({ sheet: only.name });
+  }, [only, begun, read, underWay]);
   return (
     <div className={styles.narrow}>
       <PageHeader
         title={text(only ? 'reading' : 'which-sheet', { file: draft.fileName })}
         over={<Link href={addresses.importRegister(shutdownId)}>{text('other-file')}</Link>}
       />
-      {only && preview.isPending && <p role="status">{text('reading-rows')}</p>}
-      <ErrorNotice error={preview.error} />
+      {underWay && (
+        <>
+          <p role="status">{text('reading-rows')}</p>
+          <ReadingProgress reading={reading} fileName={draft.fileName} />
+        </>
+      )}
+      <ErrorNotice error={reading.error} />
+      {only && begun && !underWay && <Button onClick={() => read({ sheet: only.name })}>{text('read-again')}</Button>}
       {!only && (
         <>
           <RadioCards
@@ -50,9 +57,9 @@ export function ChooseSheet({ draft }: { draft: ImportDraft }) {
             actions={
               <Button
                 kind="primary"
-                busy={preview.isPending}
+                busy={underWay}
                 disabledReason={sheet === '' ? text('choose-sheet-first') : undefined}
-                onClick={() => mutate({ sheet })}
+                onClick={() => read({ sheet })}
               >
                 {text('read-sheet')}
               </Button>

@@ -11,13 +11,15 @@ import { Problem } from '../../ui/problem.tsx';
 import { ProgressBar } from '../../ui/progress-bar.tsx';
 import { StickyActionBar } from '../../ui/sticky-action-bar.tsx';
 import styles from './import.module.css';
+import { ReadingProgress } from './reading-progress.tsx';
 import { importQuery, useConfirm, useImportJob } from './use-import.ts';
+import type { Reading } from './use-reading.ts';
 
 interface ConfirmBarProps {
   readonly preview: ImportPreview;
   /** why the file has to be read with the choices as they stand before anything can be recorded */
   readonly unread: 'choices-changed' | 'answers-filled' | null;
-  readonly reading: boolean;
+  readonly reading: Reading;
   readonly onReadAgain: () => void;
 }
 
@@ -50,7 +52,7 @@ export function ConfirmBar({ preview, unread, reading, onReadAgain }: ConfirmBar
       <ErrorNotice
         error={confirm.error}
         actions={
-          <Button busy={reading} onClick={onReadAgain}>
+          <Button busy={reading.underWay} onClick={onReadAgain}>
             {text('read-again')}
           </Button>
         }
@@ -59,7 +61,7 @@ export function ConfirmBar({ preview, unread, reading, onReadAgain }: ConfirmBar
         <Problem
           problem={failed}
           actions={
-            <Button busy={reading} onClick={onReadAgain}>
+            <Button busy={reading.underWay} onClick={onReadAgain}>
               {text('read-again')}
             </Button>
           }
@@ -68,13 +70,13 @@ export function ConfirmBar({ preview, unread, reading, onReadAgain }: ConfirmBar
       <StickyActionBar
         actions={
           unread ? (
-            <Button kind="primary" busy={reading} onClick={onReadAgain}>
+            <Button kind="primary" busy={reading.underWay} onClick={onReadAgain}>
               {text('read-again')}
             </Button>
           ) : (
             <Button
               kind="primary"
-              busy={confirm.isPending || running}
+              busy={confirm.isPending || running || reading.underWay}
               disabledReason={reason()}
               onClick={() => confirm.mutate(leaveOut)}
             >
@@ -83,7 +85,9 @@ export function ConfirmBar({ preview, unread, reading, onReadAgain }: ConfirmBar
           )
         }
       >
-        {running && job.data ? (
+        {reading.underWay ? (
+          <ReadingProgress reading={reading} fileName={preview.fileName} />
+        ) : running && job.data ? (
           <ProgressBar
             label={text('importing')}
             valueText={text('progress', { done: format.count(job.data.done), total: format.count(job.data.total) })}

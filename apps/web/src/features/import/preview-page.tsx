@@ -1,4 +1,4 @@
-import type { ImportChoices, ImportDraft, ImportPreview } from '@seatwell/contract';
+import type { ImportChoices, ImportPreview, ImportState } from '@seatwell/contract';
 import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { ErrorNotice } from '../../app/error-notice.tsx';
@@ -15,8 +15,8 @@ import styles from './import.module.css';
 import { NamedSection } from './named-section.tsx';
 import { PreviewTabs } from './preview-tabs.tsx';
 import { QuestionsSection } from './questions-section.tsx';
-import { usePreview } from './use-import.ts';
 import { useImportSaid } from './use-import-said.ts';
+import { useReading } from './use-reading.ts';
 
 /** What sections are given to change the choices; the file is read again when the person says so. */
 export interface ChoicesProps {
@@ -26,18 +26,23 @@ export interface ChoicesProps {
 }
 
 /** The preview: what would become of the register, every cell that is wrong, and the choices behind it. */
-export function PreviewPage({ draft, preview }: { draft: ImportDraft; preview: ImportPreview }) {
+export function PreviewPage({ draft, preview }: { draft: ImportState; preview: ImportPreview }) {
   const text = useText('import');
   const said = useImportSaid();
   const format = useFormat();
   const shutdownId = useShutdownId();
-  const again = usePreview(preview.importId);
+  const reading = useReading(draft);
   const [edited, setEdited] = useState<ImportChoices>();
+  const [seen, setSeen] = useState(preview.previewId);
+  // What was read has the choices in it.
+  if (seen !== preview.previewId) {
+    setSeen(preview.previewId);
+    setEdited(undefined);
+  }
   const choices = edited ?? withLastAnswers(preview);
   const unread = edited ? 'choices-changed' : choices === preview.choices ? null : 'answers-filled';
   const { counts } = preview;
   const props: ChoicesProps = { preview, choices, onChange: setEdited };
-  const readAgain = () => again.mutate(choices, { onSuccess: () => setEdited(undefined) });
   return (
     <div className={styles.page}>
       <PageHeader
@@ -69,8 +74,8 @@ export function PreviewPage({ draft, preview }: { draft: ImportDraft; preview: I
       <PreviewTabs key={preview.previewId} preview={preview} />
       <NamedSection {...props} />
       <ColumnsSection {...props} draft={draft} />
-      <ErrorNotice error={again.error} />
-      <ConfirmBar preview={preview} unread={unread} reading={again.isPending} onReadAgain={readAgain} />
+      <ErrorNotice error={reading.error} />
+      <ConfirmBar preview={preview} unread={unread} reading={reading} onReadAgain={() => reading.read(choices)} />
     </div>
   );
 }

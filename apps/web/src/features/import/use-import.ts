@@ -1,6 +1,5 @@
 import type {
   ImportAnswer,
-  ImportChoicesInput,
   ImportDraft,
   ImportOutcome,
   ImportPreview,
@@ -18,14 +17,14 @@ import { newId } from '../../app/send-command.ts';
 import { sessionQuery } from '../../app/session.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 
-const path = (shutdownId: string, importId = '', more = '') =>
+export const importPath = (shutdownId: string, importId = '', more = '') =>
   `/shutdowns/${shutdownId}/imports${importId === '' ? '' : `/${importId}`}${more}`;
 
 // Apart from the shutdown's key: its rows are as the preview found them, whatever else happens meanwhile.
 const key = (importId: string, ...more: readonly unknown[]) => siteKey('imports', importId, ...more);
 
 /** Address of the sample register. */
-export const sampleAddress = (shutdownId: string): string => `/api/v1${path(shutdownId, 'sample')}`;
+export const sampleAddress = (shutdownId: string): string => `/api/v1${importPath(shutdownId, 'sample')}`;
 
 export function useUpload() {
   const shutdownId = useShutdownId();
@@ -33,7 +32,7 @@ export function useUpload() {
     mutationFn: (file: File) => {
       const body = new FormData();
       body.append('file', file, file.name);
-      return request<ImportDraft>(path(shutdownId), { method: 'POST', body });
+      return request<ImportDraft>(importPath(shutdownId), { method: 'POST', body });
     },
   });
 }
@@ -41,21 +40,9 @@ export function useUpload() {
 export const importQuery = (shutdownId: string, importId: string) =>
   queryOptions({
     queryKey: key(importId),
-    queryFn: ({ signal }) => request<ImportState>(path(shutdownId, importId), { signal }),
+    queryFn: ({ signal }) => request<ImportState>(importPath(shutdownId, importId), { signal }),
     staleTime: Number.POSITIVE_INFINITY,
   });
-
-/** Reads the file with these choices; the answer takes the place of the preview there was. */
-export function usePreview(importId: string) {
-  const shutdownId = useShutdownId();
-  const queries = useQueryClient();
-  return useMutation({
-    mutationFn: (choices: ImportChoicesInput) =>
-      request<ImportPreview>(path(shutdownId, importId, '/choices'), { method: 'PUT', body: choices }),
-    onSuccess: (preview) =>
-      queries.setQueryData(importQuery(shutdownId, importId).queryKey, (known) => known && { ...known, preview }),
-  });
-}
 
 /** Rows of the preview by what would become of them, page by page. */
 export function useImportRows(preview: ImportPreview, kind: ImportOutcome) {
@@ -63,9 +50,12 @@ export function useImportRows(preview: ImportPreview, kind: ImportOutcome) {
   return useInfiniteQuery({
     queryKey: key(preview.importId, preview.previewId, 'rows', kind),
     queryFn: ({ pageParam, signal }) =>
-      request<ImportRowsPage>(withQuery(path(shutdownId, preview.importId, '/rows'), { kind, cursor: pageParam }), {
-        signal,
-      }),
+      request<ImportRowsPage>(
+        withQuery(importPath(shutdownId, preview.importId, '/rows'), { kind, cursor: pageParam }),
+        {
+          signal,
+        },
+      ),
     initialPageParam: '0',
     getNextPageParam: (page) => page.next,
     staleTime: Number.POSITIVE_INFINITY,
@@ -78,9 +68,12 @@ export function useImportProblems(preview: ImportPreview) {
   return useInfiniteQuery({
     queryKey: key(preview.importId, preview.previewId, 'problems'),
     queryFn: ({ pageParam, signal }) =>
-      request<ImportProblemsPage>(withQuery(path(shutdownId, preview.importId, '/problems'), { cursor: pageParam }), {
-        signal,
-      }),
+      request<ImportProblemsPage>(
+        withQuery(importPath(shutdownId, preview.importId, '/problems'), { cursor: pageParam }),
+        {
+          signal,
+        },
+      ),
     initialPageParam: '0',
     getNextPageParam: (page) => page.next,
     staleTime: Number.POSITIVE_INFINITY,
@@ -106,7 +99,10 @@ export function useConfirm(preview: ImportPreview) {
       }
       try {
         const body = kept.current.body;
-        return await request<ImportStarted>(path(shutdownId, preview.importId, '/confirm'), { method: 'POST', body });
+        return await request<ImportStarted>(importPath(shutdownId, preview.importId, '/confirm'), {
+          method: 'POST',
+          body,
+        });
       } catch (error) {
         if (error instanceof ApiProblem && error.code !== 'no-answer') kept.current = null;
         throw error;

@@ -7,7 +7,7 @@ import { Table } from '../../ui/table.tsx';
 import styles from './operating.module.css';
 import { useOperatorAction } from './use-operator-action.ts';
 
-const NAMED = ['import-register', 'print-sheets', 'record-list', 'simulate-tightening'] as const;
+const NAMED = ['import-register', 'print-sheets', 'read-import', 'record-list', 'simulate-tightening'] as const;
 
 /** Jobs that failed or wait, then the latest that are done. */
 export function JobsBlock({ jobs }: { jobs: OperatorStatus['jobs'] }) {
