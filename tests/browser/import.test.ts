@@ -103,7 +103,7 @@ describe('a coordinator brings the register in from a workbook', () => {
     await page.getByRole('button', { name: 'Read again' }).click();
     const confirm = page.getByRole('button', { name: `Import ${sample.jointCount} joints` });
     await confirm.waitFor();
-    await expect.poll(() => confirm.getAttribute('aria-disabled')).toBeNull();
+    await expect.poll(() => confirm.getAttribute('aria-disabled'), { timeout: 15_000 }).toBeNull();
     expect(await figure('in error')).toBe('0');
     expect(await figure('new')).toBe(String(sample.jointCount));
     expect(await joints()).toEqual([]);
@@ -131,7 +131,7 @@ describe('a coordinator brings the register in from a workbook', () => {
     expect(await page.getByText(/· as last time$/).count()).toBe(questions.length);
     expect(await figure('in error')).not.toBe('0');
     await page.getByRole('button', { name: 'Read again' }).click();
-    await expect.poll(() => figure('the same')).toBe(String(jointCount));
+    await expect.poll(() => figure('the same'), { timeout: 15_000 }).toBe(String(jointCount));
     expect(await figure('new')).toBe('0');
 
     const tags = await joints();
@@ -148,7 +148,7 @@ describe('a coordinator brings the register in from a workbook', () => {
     expect(await row.textContent()).toContain('scaffold on the north side');
   });
 
-  it('shows how far a long import is while it is recorded', async () => {
+  it('shows how far a long import is while it is read and while it is recorded', async () => {
     const rows = Array.from({ length: 6_000 }, (_, index) => `L-${index + 1},Utilities,4",150,B`);
     await page.goto(plant.at('/import'));
     await page.locator('input[type=file]').setInputFiles({
@@ -156,11 +156,18 @@ describe('a coordinator brings the register in from a workbook', () => {
       mimeType: 'text/csv',
       buffer: Buffer.from(`Tag,Area,Size,Rating,Criticality\n${rows.join('\n')}\n`),
     });
+    // A reading can be given up and begun again, and a reload finds it under way.
+    const reading = page.getByRole('progressbar', { name: 'long.csv is being read' });
+    await reading.waitFor();
+    await page.getByRole('button', { name: 'Stop reading' }).click();
+    await page.getByRole('button', { name: 'Read again' }).click();
+    await reading.waitFor();
+    await page.reload();
     await page.getByRole('button', { name: 'Import 6,000 joints' }).click();
     const bar = page.getByRole('progressbar', { name: 'Recording the import' });
     await bar.waitFor();
     expect(await page.getByText(/of 6,000 joints/).count()).toBe(1);
-    await page.getByRole('heading', { level: 1, name: 'long.csv is in the register' }).waitFor();
+    await page.getByRole('heading', { level: 1, name: 'long.csv is in the register' }).waitFor({ timeout: 60_000 });
     expect(await figure('joints listed')).toBe('6,000');
     expect(complaints).toEqual([]);
   });

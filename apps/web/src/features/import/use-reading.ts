@@ -28,14 +28,21 @@ export function useReading({ importId, readingJobId }: Pick<ImportState, 'import
   const { queryKey, queryFn } = importQuery(shutdownId, importId);
   const note = (jobId: string | null) =>
     queries.setQueryData(queryKey, (known) => known && { ...known, readingJobId: jobId });
+  // Nobody asks any more for a reading that is taken back: the server knows it no more.
+  const leave = async () => {
+    await queries.cancelQueries({ queryKey: siteKey('import-reading') });
+    note(null);
+  };
   const start = useMutation({
+    onMutate: leave,
     mutationFn: (body: ImportChoicesInput) =>
       request<ImportReading>(importPath(shutdownId, importId, '/readings'), { method: 'POST', body }),
     onSuccess: ({ jobId }) => note(jobId),
   });
   const giveUp = useMutation({
+    onMutate: leave,
     mutationFn: () => request<void>(importPath(shutdownId, importId, '/readings'), { method: 'DELETE' }),
-    onSuccess: () => note(null),
+    onError: () => queries.invalidateQueries({ queryKey }),
   });
   const job = useQuery({
     queryKey: siteKey('import-reading', readingJobId),
