@@ -8,6 +8,7 @@ import {
   scheduleTightening,
 } from './crew-work.ts';
 import { scheduleIncidents } from './incidents.ts';
+import { scheduleItems } from './items.ts';
 import { type DemoJoint, type DemoMake, imagineJoints, type Places, packsOf, SMALL_SYSTEMS } from './joints.ts';
 import { schedulePacks } from './packs-and-handover.ts';
 import type { Crew } from './people-and-tools.ts';
@@ -115,6 +116,7 @@ export async function scheduleStory(stage: Stage, start: Date, present: Date): P
     scheduleCrew(stage, crew, own, start, present, checkedAt);
   }
   schedulePacks(stage, joints, places, checkedAt, present);
+  scheduleItems(stage, joints, present);
   scheduleIncidents(stage, joints, places, present);
 }
 

@@ -221,3 +221,37 @@ describe('permits and blinds', () => {
     await page.context().close();
   });
 });
+
+describe('what joints hold, and the site', () => {
+  it('a valve is registered at its joint, goes to the workshop, and the joint page says so', async () => {
+    const { page, complaints } = await pageOf('technician', phone, plant.at('/items'));
+    await button(page, 'Register an item').click();
+    await inDialog(page, 'Register an item', async (dialog) => {
+      await dialog.getByLabel('Tag').fill('FV-4101');
+      await dialog.getByLabel('Kind').selectOption({ label: 'control valve' });
+      await choose(dialog, 'First joint', tightened.tag);
+      await picture(page, 'register-item');
+    });
+    await page.getByRole('heading', { level: 1, name: 'No item is away from its joints' }).waitFor();
+    await button(page, 'Record where FV-4101 went').click();
+    await inDialog(page, 'Moved', (dialog) => dialog.getByLabel('in the workshop').check());
+    await page.getByRole('heading', { level: 1, name: '1 of 1 items is away' }).waitFor();
+    await picture(page, 'items');
+    await page.goto(plant.at(`/joints/${tightened.jointId}`));
+    await page.getByText('control valve · in the workshop').waitFor();
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it('the administrator changes the name of the site', async () => {
+    const { page, complaints } = await pageOf('administrator', desk, '/site/server');
+    await button(page, 'Change the site').click();
+    await inDialog(page, 'Save', async (dialog) => {
+      await dialog.getByLabel(/name/i).first().fill('Riverside Works');
+      await picture(page, 'change-site');
+    });
+    await page.getByText('Riverside Works').first().waitFor();
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+});

@@ -58,6 +58,7 @@ export const screens: readonly Screen[] = [
   { route: inShutdown('/punch-items'), name: 'punch-items', as: 'coordinator' },
   { route: inShutdown('/permits'), name: 'permits', as: 'operations' },
   { route: inShutdown('/blinds'), name: 'blinds', as: 'coordinator' },
+  { route: inShutdown('/items'), name: 'items', as: 'coordinator' },
   { route: inShutdown('/talks'), name: 'talks', as: 'coordinator' },
   { route: inShutdown('/register'), name: 'register', as: 'coordinator' },
   { route: inShutdown('/register/add'), name: 'add-joint', as: 'coordinator' },

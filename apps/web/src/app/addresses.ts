@@ -21,6 +21,7 @@ export const addresses = {
   reviews: (shutdownId: string) => `/shutdowns/${shutdownId}/reviews`,
   foundJoints: (shutdownId: string) => `/shutdowns/${shutdownId}/found-joints`,
   blinds: (shutdownId: string, query: Query = {}) => withQuery(`/shutdowns/${shutdownId}/blinds`, query),
+  items: (shutdownId: string, query: Query = {}) => withQuery(`/shutdowns/${shutdownId}/items`, query),
   myJoints: (shutdownId: string, query: Query = {}) => withQuery(`/shutdowns/${shutdownId}/my-joints`, query),
   report: (shutdownId: string, query: Query = {}) => withQuery(`/shutdowns/${shutdownId}/report`, query),
   setup: (shutdownId: string, query: Query = {}) => withQuery(`/shutdowns/${shutdownId}/setup`, query),

@@ -34,7 +34,7 @@ export const navigation: readonly NavigationEntry[] = [
     href: inShutdown(addresses.packs),
     under: ['/shutdowns/:id/packs', '/shutdowns/:id/systems', '/shutdowns/:id/punch-items', '/shutdowns/:id/permits'],
   },
-  { key: 'nav-blinds', href: inShutdown(addresses.blinds), under: ['/shutdowns/:id/blinds'] },
+  { key: 'nav-blinds', href: inShutdown(addresses.blinds), under: ['/shutdowns/:id/blinds', '/shutdowns/:id/items'] },
   {
     key: 'nav-my-joints',
     href: inShutdown(addresses.myJoints),

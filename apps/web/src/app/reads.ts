@@ -5,6 +5,7 @@ import type {
   ChoicesAnswer,
   CrewsAnswer,
   GasketDataAnswer,
+  ItemsAnswer,
   JointPage,
   LubricantsAnswer,
   MakerTorquesAnswer,
@@ -60,6 +61,7 @@ export const packsQuery = (shutdownId: string) => shutdownRead<PacksAnswer>(shut
 export const packQuery = (shutdownId: string, packId: string) => shutdownRead<PackPage>(shutdownId, `/packs/${packId}`);
 export const systemsQuery = (shutdownId: string) => shutdownRead<SystemsAnswer>(shutdownId, '/systems');
 export const blindsQuery = (shutdownId: string) => shutdownRead<BlindsAnswer>(shutdownId, '/blinds');
+export const itemsQuery = (shutdownId: string) => shutdownRead<ItemsAnswer>(shutdownId, '/items');
 export const talksQuery = (shutdownId: string) => shutdownRead<TalksAnswer>(shutdownId, '/talks');
 export const reviewsQuery = (shutdownId: string) => shutdownRead<ReviewsAnswer>(shutdownId, '/reviews');
 export const punchItemsQuery = (shutdownId: string, closed: 'no' | 'yes' | 'any') =>

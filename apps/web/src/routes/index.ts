@@ -12,6 +12,7 @@ import { operatingRoute } from './operating.ts';
 import { areasRoute, foundJointsRoute, reportRoute, reviewsRoute, todayRoute } from './overview.ts';
 import {
   blindsRoute,
+  itemsRoute,
   packRoute,
   packsRoute,
   permitsRoute,
@@ -66,6 +67,7 @@ export const routeTree = rootRoute.addChildren([
       punchItemsRoute,
       permitsRoute,
       blindsRoute,
+      itemsRoute,
       talksRoute,
       registerRoute,
       addJointRoute,

@@ -1,5 +1,13 @@
 import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
-import { blindsQuery, packQuery, packsQuery, permitsQuery, systemsQuery, talksQuery } from '../app/reads.ts';
+import {
+  blindsQuery,
+  itemsQuery,
+  packQuery,
+  packsQuery,
+  permitsQuery,
+  systemsQuery,
+  talksQuery,
+} from '../app/reads.ts';
 import { shutdownRoute } from './shutdown.ts';
 
 export const packsRoute = createRoute({
@@ -41,6 +49,13 @@ export const blindsRoute = createRoute({
   path: '/blinds',
   loader: ({ context, params }) => context.queries.ensureQueryData(blindsQuery(params.shutdownId)),
   component: lazyRouteComponent(() => import('../features/blinds/blinds-page.tsx'), 'BlindsPage'),
+});
+
+export const itemsRoute = createRoute({
+  getParentRoute: () => shutdownRoute,
+  path: '/items',
+  loader: ({ context, params }) => context.queries.ensureQueryData(itemsQuery(params.shutdownId)),
+  component: lazyRouteComponent(() => import('../features/items/items-page.tsx'), 'ItemsPage'),
 });
 
 export const talksRoute = createRoute({

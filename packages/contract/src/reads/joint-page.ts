@@ -172,6 +172,8 @@ export const jointPage = z.object({
   history: z.array(historyEntry),
   punchItems: z.array(punchRow),
   permits: z.array(permitRow),
+  /** what the joint holds, and where it is */
+  items: z.array(z.object({ itemId: id, tag: z.string(), kind: z.string(), whereabouts: z.string() })),
   /** everybody that state and history name; null = name erased */
   names: z.record(z.string(), z.string().nullable()),
   toolTags: z.record(z.string(), z.string()),

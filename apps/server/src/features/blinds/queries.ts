@@ -1,4 +1,4 @@
-import type { BlindsAnswer, EventType, ItemsAnswer, Payload } from '@seatwell/contract';
+import type { BlindsAnswer, EventType, ItemsAnswer, JointPage, Payload } from '@seatwell/contract';
 import { dayOf } from '@seatwell/workflow';
 import { type Against, actionsOf } from '../reading/actions.ts';
 import { byText } from '../reading/by-text.ts';
@@ -114,4 +114,20 @@ export async function items(reading: Reading): Promise<ItemsAnswer> {
       })),
     actions: actionsOf(actor, ['item-registered', 'item-moved'], { shutdownId }),
   };
+}
+
+/** The items that a joint holds. */
+export async function itemsOfJoint(
+  { prisma, siteId, shutdownId }: Reading,
+  jointId: string,
+): Promise<JointPage['items']> {
+  const rows = await prisma.item.findMany({ where: { siteId, shutdownId, jointIds: { has: jointId } } });
+  return rows
+    .map(({ itemId, tag, kind, whereabouts }) => ({ itemId, tag, kind, whereabouts }))
+    .sort(
+      byText(
+        (row) => row.tag,
+        (row) => row.itemId,
+      ),
+    );
 }

@@ -1,6 +1,7 @@
 import type { JointPage, PunchRow } from '@seatwell/contract';
 import type { JointState } from '@seatwell/workflow';
 import { Problem } from '../../platform/errors/problem.ts';
+import { itemsOfJoint } from '../blinds/queries.ts';
 import { permitRows } from '../permits/queries.ts';
 import { punchRows } from '../punch-items/queries.ts';
 import { namesOf, toolTagsOf } from '../reading/names.ts';
@@ -64,11 +65,12 @@ export async function jointPage(reading: Reading, joint: JointState): Promise<Jo
   const { db, siteId, shutdownId, actor, now } = reading;
   const { jointId } = joint;
   const facts = new FactsLoader(db, siteId, shutdownId);
-  const [places, history, punchItems, permits, packs, procedures] = await Promise.all([
+  const [places, history, punchItems, permits, items, packs, procedures] = await Promise.all([
     loadPlaces(reading),
     historyRows(reading, joint),
     punchRows(reading, { closed: 'any', jointIds: [jointId] }),
     permitRows(reading, jointId),
+    itemsOfJoint(reading, jointId),
     packsOfJoint(reading, joint),
     assignedProcedures(reading, joint),
   ]);
@@ -90,6 +92,7 @@ export async function jointPage(reading: Reading, joint: JointState): Promise<Jo
     history: historyEntries(history, joint, names, toolTags),
     punchItems,
     permits,
+    items,
     names: names.record(),
     toolTags,
   };

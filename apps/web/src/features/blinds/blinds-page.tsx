@@ -15,6 +15,7 @@ import { Figure, FigureRow } from '../../ui/figure.tsx';
 import { PageHeader } from '../../ui/page-header.tsx';
 import { Sentence, SentenceChoice } from '../../ui/sentence.tsx';
 import { BlindTable } from './blind-table.tsx';
+import { BlindWays } from './blind-ways.tsx';
 import { PlanBlindDialog } from './plan-blind-dialog.tsx';
 
 const states = ['any', 'planned', 'in', 'out', 'overdue'] as const;
@@ -42,6 +43,7 @@ export function BlindsPage() {
   return (
     <>
       <PageHeader
+        over={<BlindWays shutdownId={shutdownId} />}
         title={
           counts.in === 0
             ? text('title-none-in')

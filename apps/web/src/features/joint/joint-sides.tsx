@@ -77,6 +77,18 @@ export function JointSides({ page, make }: { page: JointPage; make: MakeAnswer }
           </li>
         ))}
       </Side>
+      {page.items.length > 0 && (
+        <Side title={text('items')} empty="">
+          {page.items.map((item) => (
+            <li key={item.itemId}>
+              <strong>{item.tag}</strong>
+              <span className={styles.who}>
+                {[trade.word('item', item.kind), trade.word('whereabouts', item.whereabouts)].join(' · ')}
+              </span>
+            </li>
+          ))}
+        </Side>
+      )}
       {deviations.length > 0 && (
         <Side title={text('deviations')} empty="">
           {deviations.map((deviation) => (

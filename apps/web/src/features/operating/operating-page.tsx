@@ -11,6 +11,7 @@ import { JobsBlock } from './jobs-block.tsx';
 import styles from './operating.module.css';
 import { PeopleKeptBlock } from './people-kept-block.tsx';
 import { SignInBlock } from './sign-in-block.tsx';
+import { SiteBlock } from './site-block.tsx';
 import { StreamsBlock } from './streams-block.tsx';
 import { UpkeepBlock } from './upkeep-block.tsx';
 
@@ -40,6 +41,7 @@ export function OperatingPage() {
         <StreamsBlock streams={status.streams} signing={status.signing} />
         <JobsBlock jobs={status.jobs} />
         <SignInBlock signIn={status.signIn} />
+        <SiteBlock />
         <PeopleKeptBlock retention={status.retention} leavers={status.leavers} />
       </div>
     </>

@@ -7,6 +7,7 @@ export { default as engineering } from './engineering.json';
 export { default as found } from './found.json';
 export { default as handover } from './handover.json';
 export { default as import } from './import.json';
+export { default as items } from './items.json';
 export { default as joint } from './joint.json';
 export { default as jointForm } from './joint-form.json';
 export { default as keys } from './keys.json';
