@@ -5,8 +5,8 @@ import { useState } from 'react';
 import { addresses } from '../../app/addresses.ts';
 import { itemsQuery } from '../../app/reads.ts';
 import { textOf } from '../../app/search-params.ts';
-import { reasonAgainst } from '../../app/sign.ts';
 import { useGo } from '../../app/use-go.ts';
+import { useReasonAgainst } from '../../app/use-reason-against.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { useTrade } from '../../app/use-trade.ts';
 import { useFormat } from '../../format/format-provider.tsx';
@@ -35,6 +35,7 @@ export function ItemsPage() {
   const format = useFormat();
   const go = useGo();
   const shutdownId = useShutdownId();
+  const reasonAgainst = useReasonAgainst();
   const { data } = useSuspenseQuery(itemsQuery(shutdownId));
   const asked = textOf((useSearch({ strict: false }) as Record<string, unknown>).at);
   const filter = filters.find((each) => each === asked) ?? 'any';
