@@ -9,7 +9,7 @@ import { type BuiltPlant, openBuiltPlant } from './support/built-plant.ts';
 import { button, sign } from './support/dialogs.ts';
 import { desk, phone } from './support/gallery.ts';
 import { picture } from './support/running-plant.ts';
-import { openPage, settled } from './support/watched-page.ts';
+import { openPage } from './support/watched-page.ts';
 
 const FLANGE = {
   standard: 'ASME-B16.5',
