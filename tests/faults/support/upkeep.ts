@@ -9,10 +9,10 @@ export interface Ended {
   readonly log: string;
 }
 
-/** Runs `npm run backup|restore|verify -- …` in a checkout, as its launcher does, to its end. */
+/** Runs `npm run backup|restore|verify|record-key -- …` in a checkout, as its launcher does, to its end. */
 export function upkeep(
   checkout: Checkout,
-  command: 'backup' | 'restore' | 'verify',
+  command: 'backup' | 'restore' | 'verify' | 'record-key',
   words: readonly string[],
   environment: Readonly<Record<string, string>> = {},
 ): Promise<Ended> {

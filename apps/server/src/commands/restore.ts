@@ -58,7 +58,8 @@ await runCommand(usage, async ({ file: asked, settings, log, answer }) => {
         ...(jobs > 0 ? [`${jobs} jobs that had not ended are queued again.`] : []),
         ...unsigned,
       ],
-      { ...details, tables, jobs },
+      // What to do about the key that signs heads of the record; null where it is there.
+      { ...details, tables, jobs, recordKey: unsigned[0] ?? null },
     );
   } finally {
     await database.close();
