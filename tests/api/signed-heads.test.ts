@@ -63,8 +63,8 @@ describe('the head of a record', () => {
     const key = await publicKey();
     expect(statSync(shutdown.plant.recordKey.path).mode & 0o777).toBe(0o600);
     expect(fingerprintOf(key)).toBe(readKeyFile(shutdown.plant.recordKey)?.fingerprint);
-    const { sequence, root, signed, unsigned } = await head();
-    expect(unsigned).toBeNull();
+    const { sequence, root, signed, fingerprint, unsigned } = await head();
+    expect({ fingerprint, unsigned }).toEqual({ fingerprint: fingerprintOf(key), unsigned: null });
     const checked = checkSignedHead(signed ?? '', [key]);
     const siteId = (await shutdown.plant.db.query('SELECT site_id FROM site')).rows[0].site_id;
     expect(checked).toEqual({

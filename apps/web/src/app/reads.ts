@@ -18,6 +18,7 @@ import type {
   ProceduresAnswer,
   ProgressAnswer,
   PunchItemsAnswer,
+  RecordHead,
   ReviewsAnswer,
   ShutdownAnswer,
   SystemsAnswer,
@@ -54,6 +55,8 @@ export const permitsQuery = (shutdownId: string) => shutdownRead<PermitsAnswer>(
 export const jointQuery = (shutdownId: string, jointId: string) =>
   shutdownRead<JointPage>(shutdownId, `/joints/${jointId}`);
 export const todayQuery = (shutdownId: string) => shutdownRead<TodayAnswer>(shutdownId, '/today');
+/** The head of the record, signed where the server has a key. */
+export const recordHeadQuery = (shutdownId: string) => shutdownRead<RecordHead>(shutdownId, '/record/head');
 export const areasQuery = (shutdownId: string) => shutdownRead<AreasAnswer>(shutdownId, '/areas');
 export const progressQuery = (shutdownId: string, by: ProgressAnswer['by']) =>
   shutdownRead<ProgressAnswer>(shutdownId, `/progress?by=${by}`);

@@ -1,5 +1,5 @@
 import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
-import { areasQuery, packsQuery, reviewsQuery, systemsQuery, todayQuery } from '../app/reads.ts';
+import { areasQuery, packsQuery, recordHeadQuery, reviewsQuery, systemsQuery, todayQuery } from '../app/reads.ts';
 import { foundJointsQuery } from '../features/reviews/found-joints-query.ts';
 import { shutdownRoute } from './shutdown.ts';
 
@@ -29,6 +29,7 @@ export const reportRoute = createRoute({
       context.queries.ensureQueryData(areasQuery(params.shutdownId)),
       context.queries.ensureQueryData(systemsQuery(params.shutdownId)),
       context.queries.ensureQueryData(packsQuery(params.shutdownId)),
+      context.queries.ensureQueryData(recordHeadQuery(params.shutdownId)),
     ]),
   component: lazyRouteComponent(() => import('../features/report/report-page.tsx'), 'ReportPage'),
 });

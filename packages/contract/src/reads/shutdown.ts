@@ -147,6 +147,8 @@ export const recordHead = z.object({
   changedAt: instant,
   /** the head as a signed note; null where heads are not signed */
   signed: z.string().nullable(),
+  /** SHA-256 of the public key that signed it, pairs of hexadecimal digits with colons */
+  fingerprint: z.string().nullable(),
   /** why it is not signed, and the remedy */
   unsigned: z.string().nullable(),
 });

@@ -36,8 +36,8 @@ export async function carriedSignature(
 /** `GET /record/head`: what somebody outside can keep, to see later that nothing before it was changed. */
 export async function answeredHead({ db, signer }: SigningParts, stream: Stream): Promise<AnsweredHead> {
   const { sequence, root, changedAt } = await headOf(db, stream.siteId, stream.streamId);
-  const { signed, unsigned } = await signer.sign({ ...stream, sequence, root });
-  return { sequence, root, changedAt: changedAt.toISOString(), signed, unsigned };
+  const signature = await signer.sign({ ...stream, sequence, root });
+  return { sequence, root, changedAt: changedAt.toISOString(), ...signature };
 }
 
 /** A signed head as a file of its own. @throws Problem `head-unsigned` with the reason and the remedy */

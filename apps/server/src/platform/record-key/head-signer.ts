@@ -10,8 +10,8 @@ export type Signing =
 
 /** A head with its signature, or without one and with the reason. */
 export type HeadSignature =
-  | { readonly signed: string; readonly unsigned: null }
-  | { readonly signed: null; readonly unsigned: string };
+  | { readonly signed: string; readonly fingerprint: string; readonly unsigned: null }
+  | { readonly signed: null; readonly fingerprint: null; readonly unsigned: string };
 
 const NO_FILE = `Heads of the record are not signed: no key is named. Make one for all processes on this database, “${makeItBy('FILE')}”, and name it to each of them with --record-key (SEATWELL_RECORD_KEY).`;
 
@@ -63,8 +63,9 @@ export class HeadSigner {
   /** A signed head, or the reason why it is not signed. */
   async sign(head: HeadToSign): Promise<HeadSignature> {
     const { key, unsigned } = await this.signing();
-    if (!key) return { signed: null, unsigned };
-    return { signed: signedHead(head, this.#clock(), key.privateKey, key.publicKey), unsigned: null };
+    if (!key) return { signed: null, fingerprint: null, unsigned };
+    const { privateKey, publicKey, fingerprint } = key;
+    return { signed: signedHead(head, this.#clock(), privateKey, publicKey), fingerprint, unsigned: null };
   }
 
   /** What health and the operator should know. */

@@ -56,7 +56,16 @@ export function StreamsBlock({ streams, signing }: Pick<OperatorStatus, 'streams
       {signing.fingerprint !== null && (
         <>
           <KeyValues
-            items={[{ name: text('record-key'), value: <code className={styles.long}>{signing.fingerprint}</code> }]}
+            items={[
+              {
+                name: text('record-key'),
+                value: (
+                  <code dir="ltr" className={styles.long}>
+                    {signing.fingerprint}
+                  </code>
+                ),
+              },
+            ]}
           />
           <p className={styles.soft}>
             {text('record-key-detail')}{' '}

@@ -12,6 +12,7 @@ import { Curve } from '../today/curve.tsx';
 import { TodaySub } from '../today/today-sub.tsx';
 import { useTodayTitle } from '../today/today-title.ts';
 import { AreaTable } from './area-table.tsx';
+import { RecordHead } from './record-head.tsx';
 import styles from './report.module.css';
 import { sumRow } from './sum-row.ts';
 
@@ -48,6 +49,7 @@ export function ReportPage() {
         <Curve curve={today.curve} total={today.total} today={today.shift.day} />
         <Meaning rows={areas.rows} today={today} />
       </div>
+      <RecordHead shutdownId={shutdownId} />
     </div>
   );
 }
