@@ -55,6 +55,7 @@ export async function enterEngineering(story: Recorder, { by }: Cast): Promise<E
     finalRound: true,
     relaxationPass: false,
     method: 'torque-wrench',
+    bolts: { condition: 'new', coating: null, washers: null, material: null },
     lubricantId,
     appliesTo: { kinds: [], ratings: [], gasketFamilies: [], leastBolts: 4, mostBolts: 24 },
     policy: {
