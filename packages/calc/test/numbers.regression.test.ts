@@ -252,6 +252,7 @@ const BASELINE: Readonly<Record<string, Readonly<Record<string, number>>>> = {
     gasket_MPa: 90,
     low_MPa: 332.651433,
     high_MPa: 367.667373,
+    effectiveLength_mm: 108.279,
     elongation_mm: 0.16877657,
     acrossFlats_mm: 36.51,
   },
