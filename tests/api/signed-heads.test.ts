@@ -90,6 +90,18 @@ describe('the head of a record', () => {
     await shutdown.witness.agent.get('/api/v1/site/record/signed-head').expect(403);
   });
 
+  it('is described in the API’s document as the text that it is', async () => {
+    const { paths } = (await shutdown.witness.agent.get('/api/v1/openapi.json').expect(200)).body;
+    for (const [path, type] of [
+      ['/api/v1/shutdowns/{shutdownId}/record/signed-head', 'text/plain'],
+      ['/api/v1/site/record/signed-head', 'text/plain'],
+      ['/api/v1/record-keys/public.pem', 'application/x-pem-file'],
+    ] as const)
+      expect(Object.keys(paths[path].get.responses['200'].content), path).toEqual([type]);
+    const fields = paths['/api/v1/shutdowns/{shutdownId}/record/head'].get.responses['200'].content['application/json'];
+    expect(Object.keys(fields.schema.properties)).toEqual(Object.keys(await head()));
+  });
+
   it('is refused once any byte of it is changed', async () => {
     const note = await signedHead();
     const key = await publicKey();

@@ -70,7 +70,7 @@ it('the administrator finds what needs them, and does something about it', async
 });
 
 it('sets how long names of those who left are kept, and finds them on a phone as well', async () => {
-  await page.getByRole('button', { name: 'Change' }).click();
+  await page.getByRole('button', { name: 'Change', exact: true }).click();
   await page.getByLabel(/Days after which those who left/).fill('30');
   await page.getByRole('button', { name: 'Save' }).click();
   await page.getByRole('link', { name: 'Mara Mate' }).waitFor();
