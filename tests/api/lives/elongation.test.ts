@@ -5,8 +5,9 @@ import { procedureWith, steelBolts } from '../support/bolts.ts';
 import { qualifyAndBrief } from '../support/briefing.ts';
 import { refusedBy } from '../support/plant.ts';
 import { specification } from '../support/sample-plant.ts';
+import { passesSetBy } from '../support/set-work.ts';
 import { listJoint, openShutdown, registerTool, type Shutdown } from '../support/shutdown.ts';
-import { makeState, onMake, openAndNipUp, release, wait } from '../support/work.ts';
+import { makeState, onMake, openAndNipUp, release } from '../support/work.ts';
 
 let shutdown: Shutdown;
 let procedureId: string;
@@ -59,25 +60,14 @@ describe('a joint whose bolts are stretched to a length', () => {
     await release(shutdown, joint);
     await openAndNipUp(shutdown, joint);
     const by = { performedBy: [shutdown.technician.personId, shutdown.mate.personId] };
-    const work = (stretch_mm: number) => {
-      const startedAt = shutdown.plant.now.toISOString();
-      wait(shutdown, 20);
-      return {
-        set: { elongation_mm: stretch_mm, asEntered: { value: stretch_mm, unit: 'mm' } },
-        tools: { toolId: lengthGaugeId, pumpId: null, gaugeId: null },
-        startedAt,
-        endedAt: shutdown.plant.now.toISOString(),
-      };
-    };
-    const pass = (number: number, stretch_mm: number): Payload<'pass-recorded'> => ({
-      ...work(stretch_mm),
-      pass: number,
-      outcome: 'finished',
-      lastBolt: null,
-      boltsDone: 12,
-      why: null,
-      gapsChecked_mm: null,
-    });
+    const { work, pass } = passesSetBy(
+      shutdown,
+      { toolId: lengthGaugeId, pumpId: null, gaugeId: null },
+      (elongation_mm) => ({
+        elongation_mm,
+        asEntered: { value: elongation_mm, unit: 'mm' },
+      }),
+    );
     const tooFar = await send(shutdown.technician, 'pass-recorded', pass(1, elongation_mm), by);
     expect(refusedBy(tooFar)).toEqual(['passes.set-as-target']);
     await must(shutdown.technician, 'pass-recorded', pass(1, elongation_mm / 2), by);

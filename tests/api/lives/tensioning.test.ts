@@ -3,9 +3,10 @@ import { uuidv7 } from 'uuidv7';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { accepted, refusedBy, siteCommand } from '../support/plant.ts';
 import { specification } from '../support/sample-plant.ts';
+import { passesSetBy } from '../support/set-work.ts';
 import { listJoint, openShutdown, type Shutdown } from '../support/shutdown.ts';
 import { tensionerProcedure, tensionerTools } from '../support/tensioning.ts';
-import { makeState, onMake, openAndNipUp, release, wait } from '../support/work.ts';
+import { makeState, onMake, openAndNipUp, release } from '../support/work.ts';
 
 let shutdown: Shutdown;
 let procedureId: string;
@@ -72,25 +73,10 @@ describe('a joint tightened by tensioner, half of the bolts at once', () => {
     await release(shutdown, joint);
     await openAndNipUp(shutdown, joint);
     const by = { performedBy: [shutdown.technician.personId, shutdown.mate.personId] };
-    const work = (pressure_MPa: number) => {
-      const startedAt = shutdown.plant.now.toISOString();
-      wait(shutdown, 20);
-      return {
-        set: { pressure_MPa, asEntered: { value: pressure_MPa * 10, unit: 'bar' } },
-        tools,
-        startedAt,
-        endedAt: shutdown.plant.now.toISOString(),
-      };
-    };
-    const pass = (number: number, pressure_MPa: number): Payload<'pass-recorded'> => ({
-      ...work(pressure_MPa),
-      pass: number,
-      outcome: 'finished',
-      lastBolt: null,
-      boltsDone: 12,
-      why: null,
-      gapsChecked_mm: null,
-    });
+    const { work, pass } = passesSetBy(shutdown, tools, (pressure_MPa) => ({
+      pressure_MPa,
+      asEntered: { value: pressure_MPa * 10, unit: 'bar' },
+    }));
     const wrong = await send(shutdown.technician, 'pass-recorded', pass(1, a), by);
     expect(refusedBy(wrong)).toEqual(['passes.set-as-target']);
     for (const [index, { groupPressures_MPa }] of plan.passes.entries())
