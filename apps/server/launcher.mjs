@@ -35,8 +35,10 @@ function bringBuildUpToDate() {
   const hash = sourcesHash(root);
   const [command, ...words] = process.env.npm_execpath ? [process.execPath, process.env.npm_execpath] : ['npm'];
   // Standard output is for the one line of --json.
+  // Always the build that people use, whatever NODE_ENV the caller has for itself.
   const { status, error } = spawnSync(command, [...words, 'run', 'build'], {
     cwd: root,
+    env: { ...process.env, NODE_ENV: 'production' },
     stdio: ['ignore', 2, 2],
   });
   if (error) giveUp(`"npm run build" could not be started: ${error.message}`);

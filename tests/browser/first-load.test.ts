@@ -27,6 +27,8 @@ test('a technician who signs in for the first time loads at most 200 kB of code 
   await page.getByLabel('Password').fill(password);
   await page.getByRole('button', { name: 'Sign in' }).click();
   await page.waitForURL(/\/my-joints/);
+  // The page that was left has a title as well.
+  await page.getByRole('heading', { level: 1 }).filter({ hasNotText: 'Sign in' }).waitFor();
   await settled(page);
 
   const code = [...files].filter((file) => /\.(js|css)$/.test(file));

@@ -1,5 +1,5 @@
 import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
-import { importQuery } from '../features/import/use-import.ts';
+import { importQuery } from '../features/import/import-query.ts';
 import { shutdownRoute } from './shutdown.ts';
 
 export const importRoute = createRoute({

@@ -11,8 +11,9 @@ import { Problem } from '../../ui/problem.tsx';
 import { ProgressBar } from '../../ui/progress-bar.tsx';
 import { StickyActionBar } from '../../ui/sticky-action-bar.tsx';
 import styles from './import.module.css';
+import { importQuery } from './import-query.ts';
 import { ReadingProgress } from './reading-progress.tsx';
-import { importQuery, useConfirm, useImportJob } from './use-import.ts';
+import { useConfirm, useImportJob } from './use-import.ts';
 import type { Reading } from './use-reading.ts';
 
 interface ConfirmBarProps {

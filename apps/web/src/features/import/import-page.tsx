@@ -4,9 +4,9 @@ import { addresses } from '../../app/addresses.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
 import { ChooseFile } from './choose-file.tsx';
 import { ChooseSheet } from './choose-sheet.tsx';
+import { importQuery } from './import-query.ts';
 import { ImportResult } from './import-result.tsx';
 import { PreviewPage } from './preview-page.tsx';
-import { importQuery } from './use-import.ts';
 
 /** Where the import stands is in the address, so that a reload or another tab finds it again. */
 export const importAddress = (shutdownId: string, importId: string): string =>

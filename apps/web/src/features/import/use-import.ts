@@ -6,9 +6,8 @@ import type {
   ImportProblemsPage,
   ImportRowsPage,
   ImportStarted,
-  ImportState,
 } from '@seatwell/contract';
-import { queryOptions, useInfiniteQuery, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
+import { useInfiniteQuery, useMutation, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useRef } from 'react';
 import { request, withQuery } from '../../app/api-client.ts';
 import { ApiProblem } from '../../app/api-problem.ts';
@@ -16,12 +15,7 @@ import { shutdownKey, siteKey } from '../../app/query-client.ts';
 import { newId } from '../../app/send-command.ts';
 import { sessionQuery } from '../../app/session.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
-
-export const importPath = (shutdownId: string, importId = '', more = '') =>
-  `/shutdowns/${shutdownId}/imports${importId === '' ? '' : `/${importId}`}${more}`;
-
-// Apart from the shutdown's key: its rows are as the preview found them, whatever else happens meanwhile.
-const key = (importId: string, ...more: readonly unknown[]) => siteKey('imports', importId, ...more);
+import { importKey, importPath } from './import-query.ts';
 
 /** Address of the sample register. */
 export const sampleAddress = (shutdownId: string): string => `/api/v1${importPath(shutdownId, 'sample')}`;
@@ -37,18 +31,11 @@ export function useUpload() {
   });
 }
 
-export const importQuery = (shutdownId: string, importId: string) =>
-  queryOptions({
-    queryKey: key(importId),
-    queryFn: ({ signal }) => request<ImportState>(importPath(shutdownId, importId), { signal }),
-    staleTime: Number.POSITIVE_INFINITY,
-  });
-
 /** Rows of the preview by what would become of them, page by page. */
 export function useImportRows(preview: ImportPreview, kind: ImportOutcome) {
   const shutdownId = useShutdownId();
   return useInfiniteQuery({
-    queryKey: key(preview.importId, preview.previewId, 'rows', kind),
+    queryKey: importKey(preview.importId, preview.previewId, 'rows', kind),
     queryFn: ({ pageParam, signal }) =>
       request<ImportRowsPage>(
         withQuery(importPath(shutdownId, preview.importId, '/rows'), { kind, cursor: pageParam }),
@@ -66,7 +53,7 @@ export function useImportRows(preview: ImportPreview, kind: ImportOutcome) {
 export function useImportProblems(preview: ImportPreview) {
   const shutdownId = useShutdownId();
   return useInfiniteQuery({
-    queryKey: key(preview.importId, preview.previewId, 'problems'),
+    queryKey: importKey(preview.importId, preview.previewId, 'problems'),
     queryFn: ({ pageParam, signal }) =>
       request<ImportProblemsPage>(
         withQuery(importPath(shutdownId, preview.importId, '/problems'), { cursor: pageParam }),

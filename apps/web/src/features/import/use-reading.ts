@@ -4,7 +4,8 @@ import { request } from '../../app/api-client.ts';
 import { ApiProblem, problemIn } from '../../app/api-problem.ts';
 import { siteKey } from '../../app/query-client.ts';
 import { useShutdownId } from '../../app/use-shutdown.ts';
-import { type ImportJob, importPath, importQuery } from './use-import.ts';
+import { importPath, importQuery } from './import-query.ts';
+import type { ImportJob } from './use-import.ts';
 
 const again_ms = 250;
 
