@@ -1,7 +1,8 @@
 import { availableParallelism } from 'node:os';
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-const root = new URL('..', import.meta.url).pathname;
+const root = fileURLToPath(new URL('..', import.meta.url));
 
 // One project per kind of test; `npm test` runs them in this order (tests/run.mjs).
 const kind = (name: string, include: string[], extra: Record<string, unknown> = {}) => ({

@@ -1,10 +1,11 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 // The tests of the calculation, for the run that changes its numbers one by one.
 const learning = process.env.MUTATE_LEARN !== undefined;
 
 export default defineConfig({
-  root: new URL('../..', import.meta.url).pathname,
+  root: fileURLToPath(new URL('../..', import.meta.url)),
   cacheDir: 'node_modules/.vite/mutate-calc',
   test: {
     include: ['packages/calc/test/**/*.test.ts', 'tests/published/*.test.ts'],

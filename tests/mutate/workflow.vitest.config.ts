@@ -1,6 +1,7 @@
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
-const root = new URL('../..', import.meta.url).pathname;
+const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** The two places in rules/rule.ts where a rule is asked; what is inserted makes the one named in RULE answer nothing. */
 const ASKS = '=> given.test(';

@@ -2,7 +2,7 @@
 // Its interface is internal to Prisma, so it serves development and the repository's own test only.
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { pathToFileURL } from 'node:url';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { PrismaPg } from '@prisma/adapter-pg';
 import { bindMigrationAwareSqlAdapterFactory } from '@prisma/driver-adapter-utils';
 
@@ -33,6 +33,6 @@ export async function sqlFromEmpty(datamodel) {
   return stdout;
 }
 
-if (process.argv[1] === new URL(import.meta.url).pathname) {
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
   console.log(await sqlFromEmpty(readFileSync(new URL('../../../prisma/schema.prisma', import.meta.url), 'utf8')));
 }
