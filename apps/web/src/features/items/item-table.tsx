@@ -26,7 +26,6 @@ export function ItemTable({ shutdownId, rows, against }: Props) {
   const [moved, setMoved] = useState<ItemRow | null>(null);
   return (
     <>
-      {against !== undefined && <p className={styles.soft}>{against}</p>}
       <Table
         caption={text('items')}
         captionHidden
